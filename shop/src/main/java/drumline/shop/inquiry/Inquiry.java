@@ -1,0 +1,48 @@
+package drumline.shop.inquiry;
+
+import drumline.shop.machine.Machine;
+import drumline.shop.material.Material;
+import drumline.shop.part.Bar;
+import drumline.shop.part.Part;
+import drumline.shop.tooling.ToolFamily;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A customer's question with everything it refers to.
+ *
+ * @param title what it is called
+ * @param customer who asks
+ * @param number print or inquiry number
+ * @param part the piece
+ * @param bar the stock
+ * @param material what it is made of
+ * @param volumes how many
+ * @param shifts when the plant works
+ * @param today how it is made now, or null
+ * @param rates the plant's rates
+ * @param wishes what the user decides
+ * @param tools tool library
+ * @param machines machine library
+ */
+public record Inquiry(
+    String title,
+    String customer,
+    String number,
+    Part part,
+    Bar bar,
+    Material material,
+    Volumes volumes,
+    Shifts shifts,
+    @Nullable Today today,
+    Rates rates,
+    Wishes wishes,
+    List<ToolFamily> tools,
+    List<Machine> machines) {
+
+  /** Copies the lists. */
+  public Inquiry {
+    tools = List.copyOf(tools);
+    machines = List.copyOf(machines);
+  }
+}
