@@ -1,0 +1,122 @@
+package drumline.route.cut;
+
+import drumline.cutting.force.ChipCompression;
+import drumline.cutting.force.ForceSplit;
+import drumline.cutting.parting.PlungeCut;
+import drumline.cutting.threading.TapPass;
+import drumline.cutting.threading.TappingTorque;
+import drumline.cutting.threading.ThreadDepth;
+import drumline.cutting.threading.ThreadRunIn;
+import drumline.route.draft.RouteDraft;
+import drumline.route.draft.ToolChoice;
+import drumline.shop.operation.Loads;
+import drumline.shop.thread.ThreadSize;
+
+/** Cuts that make threads. */
+public final class ThreadWork {
+  private ThreadWork() {}
+
+  /** How a tap makes the thread. */
+  public enum Tapping {
+    /** It cuts. */
+    CUTTING(1),
+    /** It forms; the torque is about 2.5 times a cutting tap's, 2 to 3 by [YAM2]. */
+    FORMING(2.5);
+
+    private final double torqueRatio;
+
+    Tapping(double torqueRatio) {
+      this.torqueRatio = torqueRatio;
+    }
+  }
+
+  /**
+   * Tapping one or several holes with a driven tap, in and out at the speed between tap and work:
+   * the work may turn, or be held.
+   *
+   * @param lengthMm thread length
+   * @param holeCount holes, one after another
+   * @param armMm distance of the holes from the axis, 0 on the axis
+   */
+  public static Cut tap(
+      RouteDraft draft,
+      ToolChoice choice,
+      ThreadSize size,
+      double lengthMm,
+      int holeCount,
+      double armMm,
+      Tapping tapping) {
+    TapPass pass = new TapPass(lengthMm, size.pitchMm(), TapPass.Chamfer.FORM_C);
+    double revPerMin = DrivenTool.revPerMin(draft, choice, size.majorMm());
+    double one = 2 * 60 * pass.revolutionsCount() / revPerMin + draft.allowance("tapReverse");
+    double fixed = holeCount * one + (holeCount - 1) * draft.allowance("holdIndex");
+    double kc = SpecBuilder.constants(draft.inquiry().material()).specificForceMpa(0.05);
+    double torque =
+        TappingTorque.cutNm(kc, size.pitchMm(), size.majorMm()) * tapping.torqueRatio;
+    double power = torque * revPerMin / 9549.297;
+    return new SpecBuilder(choice)
+        .time(0, fixed)
+        .driven(revPerMin)
+        .on(size.majorMm())
+        .chip(size.pitchMm(), ThreadDepth.insideMm(size.pitchMm()), holeCount)
+        .way(2 * holeCount * pass.travelMm(), draft.allowance("drillApproach"))
+        .with(new Loads(2000 * torque / size.majorMm(), 0, 0, torque, power, 0));
+  }
+
+  /**
+   * Single-point thread in passes.
+   *
+   * @param outside whether the thread is outside
+   * @param lengthMm full thread length
+   */
+  public static Cut turn(
+      RouteDraft draft, ToolChoice choice, ThreadSize size, double lengthMm, boolean outside) {
+    double pitch = size.pitchMm();
+    double depth = outside ? ThreadDepth.outsideMm(pitch) : ThreadDepth.insideMm(pitch);
+    int passes = passCount(pitch, choice.window().depthHighMm(), depth);
+    double way = lengthMm + 3 * pitch;
+    double top =
+        ThreadRunIn.limitRevPerMin(pitch, 1000 * draft.allowance("threadAxisSpeed"));
+    SpeedWindow speeds =
+        SpeedWindow.of(choice.window(), size.majorMm())
+            .atMost(top, "axis speed at this pitch");
+    double lastWidth = 1.2 * depth;
+    double thickness = Math.max(0.02, depth * (1 - Math.sqrt((passes - 1) / (double) passes)));
+    var load =
+        new PlungeCut(lastWidth, size.majorMm(), thickness, ForceSplit.STRAIGHT_IN)
+            .load(
+                SpecBuilder.constants(draft.inquiry().material()),
+                SpecBuilder.worn(ChipCompression.GROOVING),
+                speeds.highestRevPerMin());
+    int all = passes + 1;
+    return new SpecBuilder(choice)
+        .speeds(speeds)
+        .time(all * way / pitch, all * draft.allowance("threadReturn"))
+        .on(size.majorMm())
+        .chip(pitch, depth / passes, all)
+        .way(all * way, draft.allowance(outside ? "rapidApproach" : "drillApproach"))
+        .with(SpecBuilder.acrossAxis(load));
+  }
+
+  /** Rolling by rolls fed to the work from the side, in a set number of turns. */
+  public static Cut roll(
+      RouteDraft draft, ToolChoice choice, ThreadSize size, double lengthMm) {
+    SpeedWindow speeds = SpeedWindow.of(choice.window(), size.majorMm());
+    double radial = RollingForce.radialN(draft.inquiry().material(), size, lengthMm);
+    double torque = 0.05 * radial * size.majorMm() / 2000;
+    return new SpecBuilder(choice)
+        .speeds(speeds)
+        .time(draft.allowance("rollTurns"), 0)
+        .dwell(3)
+        .on(size.majorMm())
+        .chip(size.pitchMm(), ThreadDepth.outsideMm(size.pitchMm()), 1)
+        .way(size.pitchMm(), draft.allowance("rapidApproach"))
+        .with(new Loads(0.05 * radial, 0, radial, torque, 0, radial));
+  }
+
+  /** Passes for a pitch in steel: 1.9 + 3·P rounded, within one of the table of 06 section 2.5. */
+  private static int passCount(double pitchMm, double deepestMm, double depthMm) {
+    int usual = Math.max(3, (int) Math.round(1.9 + 3 * pitchMm));
+    return Math.max(usual, (int) Math.ceil(depthMm / deepestMm));
+  }
+}

@@ -1,0 +1,12 @@
+package drumline.route.draft;
+
+import drumline.shop.material.CuttingWindow;
+import drumline.shop.tooling.Tool;
+
+/**
+ * A tool with the cutting values it works with.
+ *
+ * @param tool the tool
+ * @param window cutting values of the material for it
+ */
+public record ToolChoice(Tool tool, CuttingWindow window) {}

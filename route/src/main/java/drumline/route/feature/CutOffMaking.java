@@ -1,0 +1,92 @@
+package drumline.route.feature;
+
+import drumline.route.cut.PlungeWork;
+import drumline.route.cut.TurningWork;
+import drumline.route.draft.RouteDraft;
+import drumline.shop.contour.BoreStep;
+import drumline.shop.material.CuttingProcess;
+import drumline.shop.operation.CutRegion;
+import drumline.shop.operation.OperationKind;
+import drumline.shop.operation.WorkEnd;
+import drumline.shop.part.Part;
+import drumline.shop.tooling.ToolKind;
+import java.util.List;
+
+/** Parting, and the face that it leaves: rules {@code cut-off-last}, {@code back-face}. */
+final class CutOffMaking {
+  private final RouteDraft draft;
+
+  CutOffMaking(RouteDraft draft) {
+    this.draft = draft;
+  }
+
+  /**
+   * Width of the parting blade in mm, half millimetres, 1.5 at the least.
+   *
+   * <p>w = 0.6·√D + 0.5 for bar, a fifth less where a bore makes the blade's reach short. Source: 06
+   * section 2.9, from memory.
+   */
+  static double kerfMm(RouteDraft draft) {
+    double outer = draft.inquiry().bar().acrossCornersMm();
+    double reach = (outer - boreAtCutMm(draft)) / 2;
+    double wide = 0.6 * Math.sqrt(2 * reach) + 0.5;
+    return Math.max(1.5, Math.min(4, Math.round(wide * 2) / 2.0));
+  }
+
+  /** Bore at the plane where the piece is parted, 0 where it is solid there. */
+  static double boreAtCutMm(RouteDraft draft) {
+    Part part = draft.inquiry().part();
+    double bar = draft.inquiry().bar().boreMm();
+    return part.frontBore().stream()
+        .filter(step -> step.toDepthMm() >= part.lengthMm() - 1e-6)
+        .mapToDouble(BoreStep::endDiameterMm)
+        .max()
+        .orElse(bar);
+  }
+
+  void write() {
+    double outer = draft.inquiry().bar().acrossCornersMm();
+    double inner = boreAtCutMm(draft);
+    double kerf = kerfMm(draft);
+    double length = draft.inquiry().part().lengthMm();
+    draft
+        .tool("cut-off", ToolKind.CUT_OFF, CuttingProcess.CUT_OFF, kerf)
+        .ifPresent(
+            choice ->
+                new OperationMaker(draft, OperationKind.CUT_OFF, "piece", "cut-off-last")
+                    .title("cut off, blade " + Words.mm(kerf) + " mm")
+                    .removes(
+                        List.of(
+                            CutRegion.rectangle(length, length + kerf, 0, outer / 2 + 1)))
+                    .add(choice, PlungeWork.cutOff(draft, choice, outer, inner)));
+    if (needsBackFace()) {
+      backFace();
+    }
+  }
+
+  private boolean needsBackFace() {
+    Part part = draft.inquiry().part();
+    boolean tight = part.lengthTolerance().widthMm() <= 0.1;
+    boolean holes = !part.backBore().isEmpty();
+    boolean fine = part.roughnessRaUm() > 0 && part.roughnessRaUm() <= 1.6;
+    return tight || holes || fine;
+  }
+
+  private void backFace() {
+    Part part = draft.inquiry().part();
+    double outer = part.outside().get(part.outside().size() - 1).endDiameterMm();
+    double inner = boreAtCutMm(draft);
+    double stock = draft.allowance("backFaceStock");
+    draft
+        .tool("back-face", ToolKind.TURNING_FINISH, CuttingProcess.TURN_FINISH, 0)
+        .ifPresent(
+            choice ->
+                new OperationMaker(draft, OperationKind.FACE, "back-face", "back-face")
+                    .title("face back")
+                    .end(WorkEnd.BACK)
+                    .add(
+                        choice,
+                        TurningWork.face(
+                            draft, choice, stock, outer, inner, part.roughnessRaUm())));
+  }
+}

@@ -1,0 +1,112 @@
+package drumline.route.feature;
+
+import drumline.route.cut.LightWork;
+import drumline.route.draft.RouteDraft;
+import drumline.shop.contour.End;
+import drumline.shop.feature.CrossHole;
+import drumline.shop.feature.Deburring;
+import drumline.shop.feature.FaceHoles;
+import drumline.shop.feature.Feature;
+import drumline.shop.feature.Flats;
+import drumline.shop.feature.MilledSlot;
+import drumline.shop.feature.SlottedForm;
+import drumline.shop.machine.Equipment;
+import drumline.shop.machine.SlideKind;
+import drumline.shop.material.CuttingProcess;
+import drumline.shop.operation.OperationKind;
+import drumline.shop.operation.SpindleCondition;
+import drumline.shop.operation.WorkEnd;
+import drumline.shop.tooling.ToolKind;
+import java.util.Optional;
+
+/** Burrs taken off where the print asks for it: rule {@code deburr-after}. */
+final class DeburrMaking {
+  private final RouteDraft draft;
+
+  DeburrMaking(RouteDraft draft) {
+    this.draft = draft;
+  }
+
+  void write() {
+    draft.inquiry().part().features(Deburring.class).forEach(this::deburr);
+  }
+
+  private void deburr(Deburring demand) {
+    Optional<Feature> feature =
+        draft.inquiry().part().features().stream()
+            .filter(f -> f.id().equals(demand.ofFeature()))
+            .findFirst();
+    boolean edge = demand.method() == Deburring.Method.CHAMFER;
+    double path = feature.map(DeburrMaking::edgeMm).orElse(10.0);
+    int places = feature.map(DeburrMaking::placeCount).orElse(1);
+    draft
+        .tool(demand.id(), ToolKind.DEBURRING, CuttingProcess.MILL, edge ? 4 : 40)
+        .ifPresent(
+            choice -> {
+              OperationMaker maker =
+                  new OperationMaker(draft, OperationKind.DEBURR, demand.id(), "deburr-after")
+                      .title((edge ? "chamfer edges of " : "brush ") + demand.ofFeature())
+                      .end(back(feature) ? WorkEnd.BACK : WorkEnd.FRONT)
+                      .from(fromEnd(feature) ? SlideKind.END : SlideKind.CROSS);
+              if (edge) {
+                maker
+                    .needs(SpindleCondition.HELD, Equipment.LIVE_TOOL, Equipment.C_AXIS)
+                    .add(choice, LightWork.followEdge(draft, choice, path, places));
+              } else {
+                maker
+                    .needs(SpindleCondition.TURNING_ANY, Equipment.LIVE_TOOL)
+                    .add(choice, LightWork.brush(draft, choice));
+              }
+            });
+  }
+
+  private static boolean fromEnd(Optional<Feature> feature) {
+    return feature
+        .map(
+            f ->
+                f instanceof FaceHoles
+                    || f instanceof SlottedForm
+                    || (f instanceof MilledSlot s && s.place() != MilledSlot.Place.OUTSIDE))
+        .orElse(false);
+  }
+
+  private static boolean back(Optional<Feature> feature) {
+    return feature
+        .map(
+            f ->
+                (f instanceof FaceHoles h && h.end() == End.BACK)
+                    || (f instanceof SlottedForm s && s.end() == End.BACK)
+                    || (f instanceof MilledSlot m
+                        && m.place() == MilledSlot.Place.BACK_FACE))
+        .orElse(false);
+  }
+
+  private static double edgeMm(Feature feature) {
+    if (feature instanceof CrossHole hole) {
+      return Math.PI * hole.diameterMm() * hole.count();
+    }
+    if (feature instanceof FaceHoles holes) {
+      return Math.PI * holes.diameterMm() * holes.count();
+    }
+    if (feature instanceof Flats flats) {
+      return 2 * (flats.toZMm() - flats.fromZMm()) * flats.count();
+    }
+    if (feature instanceof MilledSlot slot) {
+      return 2 * slot.lengthMm() * slot.count();
+    }
+    return 20;
+  }
+
+  private static int placeCount(Feature feature) {
+    if (feature instanceof CrossHole hole) {
+      return hole.count();
+    }
+    if (feature instanceof FaceHoles holes) {
+      return holes.count();
+    }
+    if (feature instanceof Flats flats) {
+      return flats.count();
+    }
+    return feature instanceof MilledSlot slot ? slot.count() : 1;
+  }
+}

@@ -1,0 +1,189 @@
+package drumline.route.feature;
+
+import static drumline.route.feature.Words.dia;
+import static drumline.route.feature.Words.mm;
+
+import drumline.route.cut.HoleWork;
+import drumline.route.cut.TurningWork;
+import drumline.route.cut.TurningWork.Side;
+import drumline.route.draft.RouteDraft;
+import drumline.shop.contour.BoreStep;
+import drumline.shop.contour.Edge;
+import drumline.shop.contour.End;
+import drumline.shop.machine.SlideKind;
+import drumline.shop.material.CuttingProcess;
+import drumline.shop.operation.OperationKind;
+import drumline.shop.operation.WorkEnd;
+import drumline.shop.tooling.ToolKind;
+import java.util.ArrayList;
+import java.util.List;
+
+/** What follows the drills in a hole: boring, reaming, counterboring, edges. */
+final class HoleFinishing {
+  private final RouteDraft draft;
+  private final End end;
+  private final List<HolePlan.Step> plan;
+  private final HoleRegions regions;
+
+  HoleFinishing(RouteDraft draft, End end, List<HolePlan.Step> plan) {
+    this.draft = draft;
+    this.end = end;
+    this.plan = plan;
+    this.regions = new HoleRegions(draft, end);
+  }
+
+  void write() {
+    for (int i = 0; i < plan.size(); i++) {
+      HolePlan.Step step = plan.get(i);
+      double before = openedMm(i);
+      switch (step.method()) {
+        case DRILLED -> {}
+        case REAMED -> ream(step);
+        case COUNTERBORED -> counterbore(step, before);
+        case BORED -> bore(step, before);
+      }
+    }
+    edges();
+  }
+
+  /** Diameter that the drills leave in a step. */
+  private double openedMm(int index) {
+    for (int i = index; i < plan.size(); i++) {
+      if (plan.get(i).drillMm() > 0) {
+        return Math.max(plan.get(i).drillMm(), draft.inquiry().bar().boreMm());
+      }
+    }
+    return draft.inquiry().bar().boreMm();
+  }
+
+  private void ream(HolePlan.Step step) {
+    BoreStep print = step.step();
+    double diameter = print.startDiameterMm();
+    int grade = Surface.grade(print.tolerance(), diameter);
+    draft
+        .tool(print.id(), ToolKind.REAMER, CuttingProcess.REAM, diameter)
+        .ifPresent(
+            choice ->
+                maker(OperationKind.REAM, print.id(), "ream-bore")
+                    .title("ream " + dia(diameter) + " " + print.tolerance().text())
+                    .removes(List.of(regions.straight(diameter, -1, print.toDepthMm())))
+                    .add(choice, HoleWork.ream(draft, choice, print.toDepthMm(), grade)));
+  }
+
+  private void counterbore(HolePlan.Step step, double before) {
+    BoreStep print = step.step();
+    double diameter = step.coreMm();
+    double length = before > 0 ? print.lengthMm() : print.toDepthMm();
+    draft
+        .tool(print.id(), ToolKind.COUNTERBORE, CuttingProcess.DRILL, diameter)
+        .ifPresent(
+            choice ->
+                maker(OperationKind.COUNTERBORE, print.id(), "counterbore-flat")
+                    .title("counterbore " + dia(diameter, print.toDepthMm()))
+                    .removes(List.of(regions.straight(diameter, -1, print.toDepthMm())))
+                    .add(choice, HoleWork.counterbore(draft, choice, before, length)));
+  }
+
+  private void bore(HolePlan.Step step, double before) {
+    BoreStep print = step.step();
+    double finishStock = draft.allowance("finishBoreStock");
+    double roughed = step.coreMm() - 2 * finishStock;
+    double bar = boringBarMm(before > 0 ? before : roughed);
+    if (step.roughBored()) {
+      draft
+          .tool(print.id(), ToolKind.BORING, CuttingProcess.BORE_ROUGH, bar)
+          .ifPresent(
+              choice ->
+                  maker(OperationKind.ROUGH_BORE, print.id(), "rough-bore")
+                      .title("rough bore " + dia(roughed, print.toDepthMm()))
+                      .removes(
+                          List.of(
+                              regions.straight(
+                                  roughed, print.fromDepthMm() - 0.5, print.toDepthMm() - 0.1)))
+                      .add(
+                          choice,
+                          TurningWork.rough(
+                              draft,
+                              choice,
+                              Side.INSIDE,
+                              Math.max(0.1, (roughed - before) / 2),
+                              print.lengthMm(),
+                              roughed)));
+    }
+    draft
+        .tool(print.id(), ToolKind.BORING, CuttingProcess.BORE_FINISH, bar)
+        .ifPresent(
+            choice ->
+                maker(OperationKind.FINISH_BORE, print.id(), "finish-bore")
+                    .title("finish bore " + size(print))
+                    .removes(List.of(regions.step(print)))
+                    .add(
+                        choice,
+                        TurningWork.finish(
+                            draft,
+                            choice,
+                            Side.INSIDE,
+                            contourMm(print),
+                            print.roughnessRaUm(),
+                            print.largestDiameterMm())));
+  }
+
+  /** Chamfers at mouths that neither the spot nor a boring cut makes. */
+  private void edges() {
+    boolean spotted = !plan.isEmpty() && HoleMaking.spotMakesMouth(draft, plan);
+    List<BoreStep> plain = new ArrayList<>();
+    for (int i = 0; i < plan.size(); i++) {
+      HolePlan.Step step = plan.get(i);
+      if (step.method() != HolePlan.Method.BORED
+          && OutsideProfile.hasForm(step.step().mouthEdge())
+          && !(i == 0 && spotted)) {
+        plain.add(step.step());
+      }
+    }
+    if (plain.isEmpty()) {
+      return;
+    }
+    String id = plain.get(0).id();
+    double largest = plain.stream().mapToDouble(BoreStep::largestDiameterMm).max().orElseThrow();
+    double smallest = plain.stream().mapToDouble(BoreStep::smallestDiameterMm).min().orElseThrow();
+    double way = plain.stream().mapToDouble(s -> 1.5 * s.mouthEdge().sizeMm() + 1).sum();
+    draft
+        .tool(id, ToolKind.BORING, CuttingProcess.BORE_FINISH, boringBarMm(smallest))
+        .ifPresent(
+            choice ->
+                maker(OperationKind.FINISH_BORE, id, "edge-with-tool")
+                    .suffix("edges")
+                    .title("chamfer bore at " + String.join(", ",
+                        plain.stream().map(BoreStep::id).toList()))
+                    .removes(plain.stream().map(regions::edge).toList())
+                    .add(
+                        choice,
+                        TurningWork.finish(draft, choice, Side.INSIDE, way, 3.2, largest)));
+  }
+
+  private static double contourMm(BoreStep step) {
+    double radial = Math.abs(step.endDiameterMm() - step.startDiameterMm()) / 2;
+    double bottom = step.bottom() == BoreStep.Bottom.FLAT ? step.endDiameterMm() / 4 : 0;
+    Edge edge = step.mouthEdge();
+    return Math.hypot(step.lengthMm(), radial) + bottom + 0.5 * edge.sizeMm();
+  }
+
+  private static String size(BoreStep step) {
+    String tolerance =
+        step.tolerance().itGrade().isPresent() ? " " + step.tolerance().text() : "";
+    return step.isTaper()
+        ? "taper " + dia(step.startDiameterMm()) + "–" + dia(step.endDiameterMm())
+        : dia(step.startDiameterMm()) + tolerance + " to " + mm(step.toDepthMm());
+  }
+
+  /** Thickest bar that goes into a bore with room for chips, in half millimetres, 20 at the most. */
+  private static double boringBarMm(double boreMm) {
+    return Math.max(1, Math.min(20, Math.floor(0.75 * boreMm * 2) / 2));
+  }
+
+  private OperationMaker maker(OperationKind kind, String featureId, String ruleId) {
+    return new OperationMaker(draft, kind, featureId, ruleId)
+        .end(end == End.FRONT ? WorkEnd.FRONT : WorkEnd.BACK)
+        .from(SlideKind.END);
+  }
+}

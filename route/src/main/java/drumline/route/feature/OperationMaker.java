@@ -1,0 +1,111 @@
+package drumline.route.feature;
+
+import drumline.route.cut.Cut;
+import drumline.route.draft.RouteDraft;
+import drumline.route.draft.ToolChoice;
+import drumline.route.rule.RuleBook;
+import drumline.shop.machine.Equipment;
+import drumline.shop.machine.SlideKind;
+import drumline.shop.operation.CutRegion;
+import drumline.shop.operation.Operation;
+import drumline.shop.operation.OperationKind;
+import drumline.shop.operation.SpindleCondition;
+import drumline.shop.operation.WorkEnd;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Set;
+
+/** Writes one operation into the draft, piece by piece. */
+final class OperationMaker {
+  private final RouteDraft draft;
+  private final OperationKind kind;
+  private final String featureId;
+  private final String ruleId;
+  private String id;
+  private String title;
+  private WorkEnd end = WorkEnd.FRONT;
+  private SlideKind drumSlide = SlideKind.CROSS;
+  private SpindleCondition condition = SpindleCondition.TURNING;
+  private Set<Equipment> equipment = Set.of();
+  private List<CutRegion> removes = List.of();
+
+  OperationMaker(RouteDraft draft, OperationKind kind, String featureId, String ruleId) {
+    this.draft = draft;
+    this.kind = kind;
+    this.featureId = featureId;
+    this.ruleId = ruleId;
+    this.id = featureId + "-" + kind.words().replace(' ', '-');
+    this.title = kind.words();
+  }
+
+  /** Tells operations of one kind on one feature apart. */
+  OperationMaker suffix(String text) {
+    id = id + "-" + text;
+    return this;
+  }
+
+  OperationMaker title(String text) {
+    title = text;
+    return this;
+  }
+
+  OperationMaker end(WorkEnd where) {
+    end = where;
+    return this;
+  }
+
+  /** The kind of drum slide; back-working slides take every direction. */
+  OperationMaker from(SlideKind slide) {
+    drumSlide = slide;
+    return this;
+  }
+
+  OperationMaker needs(SpindleCondition spindle, Equipment... kinds) {
+    condition = spindle;
+    equipment = Set.of(kinds);
+    return this;
+  }
+
+  OperationMaker removes(List<CutRegion> regions) {
+    removes = regions;
+    return this;
+  }
+
+  /** Adds the operation with its tool and cut, and gives it back. */
+  Operation add(ToolChoice choice, Cut cut) {
+    Operation operation =
+        new Operation(
+            id,
+            featureId,
+            kind,
+            title,
+            end,
+            slides(),
+            equipment,
+            condition,
+            choice.tool(),
+            cut.spec(),
+            cut.loads(),
+            removes,
+            RuleBook.rule(ruleId).text(),
+            ruleId,
+            List.of(
+                "cutting values: " + choice.window().source(),
+                "cutting force: " + draft.inquiry().material().force().source(),
+                "tool: " + choice.tool().family().source(),
+                "rule: " + RuleBook.rule(ruleId).source()));
+    draft.add(operation);
+    return operation;
+  }
+
+  private Set<SlideKind> slides() {
+    Set<SlideKind> kinds = EnumSet.noneOf(SlideKind.class);
+    if (end != WorkEnd.BACK) {
+      kinds.add(drumSlide);
+    }
+    if (end != WorkEnd.FRONT) {
+      kinds.add(SlideKind.BACK);
+    }
+    return kinds;
+  }
+}

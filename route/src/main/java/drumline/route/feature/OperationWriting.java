@@ -1,0 +1,32 @@
+package drumline.route.feature;
+
+import drumline.route.draft.RouteDraft;
+import drumline.shop.contour.End;
+import java.util.List;
+
+/** Writes the operations of a piece into a draft, in a usual order of work. */
+public final class OperationWriting {
+  private OperationWriting() {}
+
+  /** All operations that the print asks for. */
+  public static void write(RouteDraft draft) {
+    OutsideProfile profile = new OutsideProfile(draft);
+    new OutsideTurning(draft, profile).write();
+    new ValleyTurning(draft, profile).write();
+    hole(draft, End.FRONT);
+    new GrooveMaking(draft).write();
+    new ThreadMaking(draft).write();
+    new OtherMaking(draft).write();
+    new DrivenHoles(draft).write();
+    new FlatsMaking(draft).write();
+    new CutOffMaking(draft).write();
+    hole(draft, End.BACK);
+    new DeburrMaking(draft).write();
+  }
+
+  private static void hole(RouteDraft draft, End end) {
+    List<HolePlan.Step> plan = HolePlan.of(draft, end);
+    new HoleMaking(draft, end, plan).write();
+    new HoleFinishing(draft, end, plan).write();
+  }
+}

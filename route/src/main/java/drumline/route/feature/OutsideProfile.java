@@ -1,0 +1,101 @@
+package drumline.route.feature;
+
+import drumline.route.draft.RouteDraft;
+import drumline.shop.contour.Edge;
+import drumline.shop.contour.OutsideStep;
+import drumline.shop.feature.ScrewThread;
+import drumline.shop.part.Part;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * The outside as a turning tool meets it: surfaces with the radius they are turned to, and which of
+ * them lie behind a larger diameter.
+ */
+final class OutsideProfile {
+  private final RouteDraft draft;
+  private final List<Face> faces = new ArrayList<>();
+
+  /**
+   * One step with what turning makes of it.
+   *
+   * @param step the print's step
+   * @param turnedRadiusMm largest radius after finishing: the blank's for a rolled thread
+   * @param finished whether a finishing cut follows
+   * @param behind whether a larger diameter stands in front of it
+   */
+  record Face(OutsideStep step, double turnedRadiusMm, boolean finished, boolean behind) {
+
+    /** Radius that roughing leaves. */
+    double roughRadiusMm(double stockMm) {
+      return turnedRadiusMm + (finished ? stockMm : 0);
+    }
+  }
+
+  OutsideProfile(RouteDraft draft) {
+    this.draft = draft;
+    double largest = 0;
+    for (OutsideStep step : draft.inquiry().part().outside()) {
+      Optional<ScrewThread> rolled = ThreadChoice.rolledOn(draft, step.id());
+      double radius =
+          rolled.map(t -> t.size().rollBlankMm() / 2).orElse(step.largestDiameterMm() / 2);
+      boolean turned = step.surface() == OutsideStep.Surface.TURNED;
+      boolean finished = turned && (rolled.isPresent() || Surface.needsFinish(step));
+      faces.add(new Face(step, radius, finished, turned && radius < largest - 1e-6));
+      largest = Math.max(largest, radius);
+    }
+  }
+
+  /** All steps, front to back. */
+  List<Face> faces() {
+    return faces;
+  }
+
+  /** Steps that a turning tool reaches from the front. */
+  List<Face> open() {
+    return faces.stream()
+        .filter(f -> !f.behind() && f.step().surface() == OutsideStep.Surface.TURNED)
+        .toList();
+  }
+
+  /** Runs of neighbouring steps that lie behind a larger diameter. */
+  List<List<Face>> valleys() {
+    List<List<Face>> runs = new ArrayList<>();
+    List<Face> run = new ArrayList<>();
+    for (Face face : faces) {
+      if (face.behind()) {
+        run.add(face);
+      } else if (!run.isEmpty()) {
+        runs.add(List.copyOf(run));
+        run.clear();
+      }
+    }
+    if (!run.isEmpty()) {
+      runs.add(List.copyOf(run));
+    }
+    return runs;
+  }
+
+  /** Largest radius of the bar: half the size across corners. */
+  double barRadiusMm() {
+    return draft.inquiry().bar().acrossCornersMm() / 2;
+  }
+
+  /** Edges at the front of a step and, for the last step, not at the back, with a form to cut. */
+  static boolean hasForm(Edge edge) {
+    return edge.kind() == Edge.Kind.CHAMFER || edge.kind() == Edge.Kind.RADIUS;
+  }
+
+  /** Length along the contour of a step with its front edge, in mm. */
+  static double contourMm(OutsideStep step) {
+    double radial = Math.abs(step.endDiameterMm() - step.startDiameterMm()) / 2;
+    double edge = hasForm(step.frontEdge()) ? 0.5 * step.frontEdge().sizeMm() : 0;
+    return Math.hypot(step.lengthMm(), radial) + edge;
+  }
+
+  /** The piece. */
+  Part part() {
+    return draft.inquiry().part();
+  }
+}

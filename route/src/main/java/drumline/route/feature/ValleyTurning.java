@@ -1,0 +1,156 @@
+package drumline.route.feature;
+
+import static drumline.route.feature.Words.dia;
+
+import drumline.route.cut.Cut;
+import drumline.route.cut.PlungeWork;
+import drumline.route.cut.TurningWork;
+import drumline.route.cut.TurningWork.Side;
+import drumline.route.draft.RouteDraft;
+import drumline.route.feature.OutsideProfile.Face;
+import drumline.shop.contour.Edge;
+import drumline.shop.contour.OutsideStep;
+import drumline.shop.material.CuttingProcess;
+import drumline.shop.operation.CutRegion;
+import drumline.shop.operation.CutRegion.PointZr;
+import drumline.shop.operation.OperationKind;
+import drumline.shop.operation.WorkEnd;
+import drumline.shop.tooling.ToolKind;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Outside steps behind a larger diameter, and the edge at the cut-off: rules {@code behind-shoulder}
+ * and {@code back-edge}.
+ */
+final class ValleyTurning {
+  private final RouteDraft draft;
+  private final OutsideProfile profile;
+
+  ValleyTurning(RouteDraft draft, OutsideProfile profile) {
+    this.draft = draft;
+    this.profile = profile;
+  }
+
+  void write() {
+    for (List<Face> run : profile.valleys()) {
+      run.forEach(this::plunge);
+      run.stream().filter(Face::finished).forEach(this::finish);
+    }
+    backEdge();
+  }
+
+  private void plunge(Face face) {
+    OutsideStep step = face.step();
+    double top = profile.barRadiusMm();
+    double stock = draft.allowance("finishTurnStock");
+    double radius = face.roughRadiusMm(stock);
+    double blade = bladeFor(step.lengthMm());
+    draft
+        .tool(step.id(), ToolKind.GROOVING, CuttingProcess.GROOVE, blade)
+        .ifPresent(
+            choice -> {
+              Cut cut =
+                  PlungeWork.recess(
+                      draft,
+                      choice,
+                      step.lengthMm(),
+                      top - radius,
+                      2 * top,
+                      draft.allowance("rapidApproach"));
+              new OperationMaker(draft, OperationKind.FORM_TURN, step.id(), "behind-shoulder")
+                  .title("plunge and turn " + dia(2 * radius, step.lengthMm()))
+                  .removes(
+                      List.of(
+                          CutRegion.rectangle(step.fromZMm(), step.toZMm(), radius, top + 1)))
+                  .add(choice, cut);
+            });
+  }
+
+  private void finish(Face face) {
+    OutsideStep step = face.step();
+    draft
+        .tool(step.id(), ToolKind.TURNING_FINISH, CuttingProcess.TURN_FINISH, 0)
+        .ifPresent(
+            choice -> {
+              Cut cut =
+                  TurningWork.finish(
+                      draft,
+                      choice,
+                      Side.OUTSIDE,
+                      OutsideProfile.contourMm(step),
+                      step.roughnessRaUm(),
+                      2 * face.turnedRadiusMm());
+              new OperationMaker(draft, OperationKind.FINISH_TURN, step.id(), "finish-by-grade")
+                  .title("finish turn behind shoulder " + dia(2 * face.turnedRadiusMm()))
+                  .removes(List.of(skin(face)))
+                  .add(choice, cut);
+            });
+  }
+
+  private CutRegion skin(Face face) {
+    OutsideStep step = face.step();
+    double start = Math.min(step.startDiameterMm() / 2, face.turnedRadiusMm());
+    double end = Math.min(step.endDiameterMm() / 2, face.turnedRadiusMm());
+    double top = profile.barRadiusMm() + 1;
+    return new CutRegion(
+        List.of(
+            new PointZr(step.fromZMm(), start),
+            new PointZr(step.toZMm(), end),
+            new PointZr(step.toZMm(), top),
+            new PointZr(step.fromZMm(), top)));
+  }
+
+  /** The chamfer or radius where the piece is cut off. */
+  private void backEdge() {
+    List<Face> faces = profile.faces();
+    if (faces.isEmpty()) {
+      return;
+    }
+    Face last = faces.get(faces.size() - 1);
+    Edge edge = last.step().backEdge();
+    if (!OutsideProfile.hasForm(edge)) {
+      return;
+    }
+    double radius =
+        last.step().surface() == OutsideStep.Surface.BAR
+            ? profile.barRadiusMm()
+            : Math.min(last.turnedRadiusMm(), last.step().endDiameterMm() / 2);
+    draft
+        .tool(last.step().id(), ToolKind.GROOVING, CuttingProcess.GROOVE, bladeFor(3))
+        .ifPresent(
+            choice -> {
+              double depth = profile.barRadiusMm() - radius + edge.radialMm();
+              Cut cut =
+                  PlungeWork.recess(
+                      draft,
+                      choice,
+                      choice.tool().sizeMm(),
+                      depth,
+                      2 * profile.barRadiusMm(),
+                      draft.allowance("rapidApproach"));
+              new OperationMaker(
+                      draft, OperationKind.FORM_TURN, last.step().id(), "back-edge")
+                  .suffix("back-edge")
+                  .title("chamfer edge at cut-off " + Words.mm(edge.sizeMm()))
+                  .end(WorkEnd.EITHER)
+                  .removes(List.of(edgeRegion(edge, radius)))
+                  .add(choice, cut);
+            });
+  }
+
+  private CutRegion edgeRegion(Edge edge, double radius) {
+    double length = profile.part().lengthMm();
+    List<PointZr> outline = new ArrayList<>(EdgeLine.rising(edge, length, radius, -1));
+    PointZr last = outline.get(outline.size() - 1);
+    double top = profile.barRadiusMm() + 1;
+    outline.add(new PointZr(last.zMm(), top));
+    outline.add(new PointZr(length, top));
+    return new CutRegion(outline);
+  }
+
+  /** A blade about as wide as the recess, 3 mm at the most. */
+  private static double bladeFor(double widthMm) {
+    return Math.max(1, Math.min(3, Math.floor(widthMm * 2) / 2));
+  }
+}
