@@ -1,0 +1,2 @@
+/** Holes made from the end: drilling, enlarging, counterboring, reaming. */
+package drumline.cutting.drilling;

@@ -1,0 +1,2 @@
+/** Surfaces: feed marks, knurls, rolled and burnished seats. */
+package drumline.cutting.finish;

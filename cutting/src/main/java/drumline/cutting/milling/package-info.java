@@ -1,0 +1,2 @@
+/** Milling with live tools: chip thickness, load, time, cusps. */
+package drumline.cutting.milling;

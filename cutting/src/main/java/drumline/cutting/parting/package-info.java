@@ -1,0 +1,2 @@
+/** Grooves, recesses and cut-off: tools fed straight into the work. */
+package drumline.cutting.parting;

@@ -1,0 +1,2 @@
+/** Turning, boring, facing and form cutting: time and load. */
+package drumline.cutting.turning;
