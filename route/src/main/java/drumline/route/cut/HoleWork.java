@@ -85,12 +85,7 @@ public final class HoleWork {
     ReamPass.Out out = itGrade < 8 ? ReamPass.Out.AT_FEED : ReamPass.Out.AT_RAPID;
     ReamPass pass =
         new ReamPass(
-            lengthMm,
-            lead,
-            draft.allowance("cutStart"),
-            draft.allowance("cutOverrun"),
-            feed,
-            out);
+            lengthMm, lead, draft.allowance("cutStart"), draft.allowance("cutOverrun"), feed, out);
     double from = diameter - 2 * draft.allowance("reamStock");
     SpeedWindow speeds = SpeedWindow.of(choice.window(), diameter);
     int teeth = Math.max(2, choice.tool().family().teethCount());

@@ -15,8 +15,7 @@ public final class LightWork {
    * @param lengthMm length of the band
    * @param diameterMm diameter of the band
    */
-  public static Cut knurl(
-      RouteDraft draft, ToolChoice choice, double lengthMm, double diameterMm) {
+  public static Cut knurl(RouteDraft draft, ToolChoice choice, double lengthMm, double diameterMm) {
     SpeedWindow speeds = SpeedWindow.of(choice.window(), diameterMm);
     double wheel = Math.max(5, choice.tool().sizeMm());
     double feed = choice.window().feedHigh();
@@ -66,13 +65,11 @@ public final class LightWork {
    * @param pathMm length of all edges
    * @param placeCount angles at which it works
    */
-  public static Cut followEdge(
-      RouteDraft draft, ToolChoice choice, double pathMm, int placeCount) {
+  public static Cut followEdge(RouteDraft draft, ToolChoice choice, double pathMm, int placeCount) {
     double revPerMin =
         Math.min(
             draft.allowance("liveToolTop"),
-            SpeedWindow.revPerMin(
-                choice.window().speedHighMPerMin(), choice.tool().sizeMm()));
+            SpeedWindow.revPerMin(choice.window().speedHighMPerMin(), choice.tool().sizeMm()));
     double fixed =
         60 * pathMm / draft.allowance("deburrFeed")
             + placeCount * draft.allowance("engraveLift")

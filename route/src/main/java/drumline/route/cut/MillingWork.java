@@ -47,8 +47,7 @@ public final class MillingWork {
             : CutterRunIn.circumferenceMm(cutter, width);
     double revPerMin = DrivenTool.revPerMin(draft, choice, cutter);
     MillingPass pass =
-        new MillingPass(
-            shape.lengthMm(), runIn, draft.allowance("cutOverrun"), toothFeed, teeth);
+        new MillingPass(shape.lengthMm(), runIn, draft.allowance("cutOverrun"), toothFeed, teeth);
     int cuts = passes * shape.placeCount();
     double fixed =
         cuts * pass.timeS(revPerMin)
@@ -81,8 +80,7 @@ public final class MillingWork {
       double revPerMin) {
     Place place = shape.centred() ? Place.CENTRED : Place.ONE_SIDE;
     MillingChip chip =
-        new MillingChip(
-            choice.tool().sizeMm(), width, choice.window().feedHigh(), 90, place);
+        new MillingChip(choice.tool().sizeMm(), width, choice.window().feedHigh(), 90, place);
     int teeth = Math.max(2, choice.tool().family().teethCount());
     return new MillingCut(chip, teeth, shape.depthMm() / passes, 30)
         .load(

@@ -36,8 +36,7 @@ public final class PlungeWork {
     SpeedWindow speeds = SpeedWindow.of(choice.window(), diameterMm);
     return new SpecBuilder(choice)
         .speeds(speeds)
-        .time(
-            (plungeWay + bottomWay) / feed, (plunges - 1) * draft.allowance("returnStroke"))
+        .time((plungeWay + bottomWay) / feed, (plunges - 1) * draft.allowance("returnStroke"))
         .dwell(2)
         .on(diameterMm)
         .chip(feed, depthMm, plunges)
@@ -67,9 +66,7 @@ public final class PlungeWork {
         .on(outerMm)
         .chip(feed, (outerMm - innerMm) / 2, 1)
         .way(start + (outerMm - innerMm) / 2 + over, draft.allowance("rapidApproach"))
-        .with(
-            SpecBuilder.acrossAxis(
-                load(draft, choice.tool().sizeMm(), outerMm, feed, speeds)));
+        .with(SpecBuilder.acrossAxis(load(draft, choice.tool().sizeMm(), outerMm, feed, speeds)));
   }
 
   private static CuttingLoad load(

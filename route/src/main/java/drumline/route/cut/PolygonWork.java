@@ -16,10 +16,8 @@ public final class PolygonWork {
    * One pass along the flats; the cutting speed of the window limits the spindle, since the insert
    * passes the flat at the sum of both movements.
    */
-  public static Cut turn(
-      RouteDraft draft, ToolChoice choice, Flats flats, double tipRadiusMm) {
-    PolygonTurning polygon =
-        new PolygonTurning(flats.acrossMm(), flats.count(), tipRadiusMm);
+  public static Cut turn(RouteDraft draft, ToolChoice choice, Flats flats, double tipRadiusMm) {
+    PolygonTurning polygon = new PolygonTurning(flats.acrossMm(), flats.count(), tipRadiusMm);
     double high = polygon.workRevPerMin(choice.window().speedHighMPerMin());
     double low = polygon.workRevPerMin(choice.window().speedLowMPerMin());
     double top = draft.allowance("liveToolTop") / 2;

@@ -17,8 +17,7 @@ record SpeedWindow(double lowestRevPerMin, double highestRevPerMin, String limit
     double highest = revPerMin(window.speedHighMPerMin(), diameterMm);
     double lowest = revPerMin(window.speedLowMPerMin(), diameterMm);
     String limit =
-        String.format(
-            Locale.ROOT, "%.0f m/min on Ø%.2f", window.speedHighMPerMin(), diameterMm);
+        String.format(Locale.ROOT, "%.0f m/min on Ø%.2f", window.speedHighMPerMin(), diameterMm);
     return new SpeedWindow(lowest, highest, limit);
   }
 

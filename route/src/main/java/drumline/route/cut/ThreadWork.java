@@ -51,8 +51,7 @@ public final class ThreadWork {
     double one = 2 * 60 * pass.revolutionsCount() / revPerMin + draft.allowance("tapReverse");
     double fixed = holeCount * one + (holeCount - 1) * draft.allowance("holdIndex");
     double kc = SpecBuilder.constants(draft.inquiry().material()).specificForceMpa(0.05);
-    double torque =
-        TappingTorque.cutNm(kc, size.pitchMm(), size.majorMm()) * tapping.torqueRatio;
+    double torque = TappingTorque.cutNm(kc, size.pitchMm(), size.majorMm()) * tapping.torqueRatio;
     double power = torque * revPerMin / 9549.297;
     return new SpecBuilder(choice)
         .time(0, fixed)
@@ -75,11 +74,9 @@ public final class ThreadWork {
     double depth = outside ? ThreadDepth.outsideMm(pitch) : ThreadDepth.insideMm(pitch);
     int passes = passCount(pitch, choice.window().depthHighMm(), depth);
     double way = lengthMm + 3 * pitch;
-    double top =
-        ThreadRunIn.limitRevPerMin(pitch, 1000 * draft.allowance("threadAxisSpeed"));
+    double top = ThreadRunIn.limitRevPerMin(pitch, 1000 * draft.allowance("threadAxisSpeed"));
     SpeedWindow speeds =
-        SpeedWindow.of(choice.window(), size.majorMm())
-            .atMost(top, "axis speed at this pitch");
+        SpeedWindow.of(choice.window(), size.majorMm()).atMost(top, "axis speed at this pitch");
     double lastWidth = 1.2 * depth;
     double thickness = Math.max(0.02, depth * (1 - Math.sqrt((passes - 1) / (double) passes)));
     var load =
@@ -99,8 +96,7 @@ public final class ThreadWork {
   }
 
   /** Rolling by rolls fed to the work from the side, in a set number of turns. */
-  public static Cut roll(
-      RouteDraft draft, ToolChoice choice, ThreadSize size, double lengthMm) {
+  public static Cut roll(RouteDraft draft, ToolChoice choice, ThreadSize size, double lengthMm) {
     SpeedWindow speeds = SpeedWindow.of(choice.window(), size.majorMm());
     double radial = RollingForce.radialN(draft.inquiry().material(), size, lengthMm);
     double torque = 0.05 * radial * size.majorMm() / 2000;

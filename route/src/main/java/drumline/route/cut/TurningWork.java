@@ -26,8 +26,8 @@ public final class TurningWork {
   }
 
   /**
-   * Roughing along the axis in as many passes as the window's depth asks for: revolutions = passes ·
-   * (start + length) / feed.
+   * Roughing along the axis in as many passes as the window's depth asks for: revolutions = passes
+   * · (start + length) / feed.
    *
    * @param stockMm stock on the radius
    * @param lengthMm length of the surface
@@ -61,8 +61,7 @@ public final class TurningWork {
       double roughnessRaUm,
       double diameterMm) {
     double feed = FinishFeed.feedMmPerRev(choice, roughnessRaUm);
-    double stock =
-        draft.allowance(side == Side.OUTSIDE ? "finishTurnStock" : "finishBoreStock");
+    double stock = draft.allowance(side == Side.OUTSIDE ? "finishTurnStock" : "finishBoreStock");
     double way = lengthMm + draft.allowance("cutStart");
     return along(draft, choice, side, feed, stock, 1, way, diameterMm);
   }

@@ -81,8 +81,7 @@ public final class RouteDraft {
         orders.stream()
             .anyMatch(o -> o.beforeId().equals(before.id()) && o.afterId().equals(after.id()));
     if (!known && !before.id().equals(after.id())) {
-      orders.add(
-          new OrderRule(before.id(), after.id(), RuleBook.rule(ruleId).text(), ruleId));
+      orders.add(new OrderRule(before.id(), after.id(), RuleBook.rule(ruleId).text(), ruleId));
     }
   }
 
@@ -97,8 +96,7 @@ public final class RouteDraft {
 
   /** Notes a rule between two operations. */
   public void pair(PairRule.Kind kind, Operation one, Operation other, String ruleId) {
-    pairs.add(
-        new PairRule(kind, one.id(), other.id(), RuleBook.rule(ruleId).text(), ruleId));
+    pairs.add(new PairRule(kind, one.id(), other.id(), RuleBook.rule(ruleId).text(), ruleId));
   }
 
   /** Takes an order of the user's own. */

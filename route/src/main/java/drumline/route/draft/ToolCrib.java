@@ -22,8 +22,8 @@ public record ToolCrib(List<ToolFamily> families, Material material) {
   }
 
   /**
-   * A tool of a kind and size for a process: the first family whose tool material the work
-   * material has cutting values for, in the material's order of preference.
+   * A tool of a kind and size for a process: the first family whose tool material the work material
+   * has cutting values for, in the material's order of preference.
    */
   public Optional<ToolChoice> find(ToolKind kind, CuttingProcess process, double sizeMm) {
     for (CuttingWindow window : material.windows()) {

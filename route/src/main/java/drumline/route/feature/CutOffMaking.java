@@ -23,8 +23,8 @@ final class CutOffMaking {
   /**
    * Width of the parting blade in mm, half millimetres, 1.5 at the least.
    *
-   * <p>w = 0.6·√D + 0.5 for bar, a fifth less where a bore makes the blade's reach short. Source: 06
-   * section 2.9, from memory.
+   * <p>w = 0.6·√D + 0.5 for bar, a fifth less where a bore makes the blade's reach short. Source:
+   * 06 section 2.9, from memory.
    */
   static double kerfMm(RouteDraft draft) {
     double outer = draft.inquiry().bar().acrossCornersMm();
@@ -55,9 +55,7 @@ final class CutOffMaking {
             choice ->
                 new OperationMaker(draft, OperationKind.CUT_OFF, "piece", "cut-off-last")
                     .title("cut off, blade " + Words.mm(kerf) + " mm")
-                    .removes(
-                        List.of(
-                            CutRegion.rectangle(length, length + kerf, 0, outer / 2 + 1)))
+                    .removes(List.of(CutRegion.rectangle(length, length + kerf, 0, outer / 2 + 1)))
                     .add(choice, PlungeWork.cutOff(draft, choice, outer, inner)));
     if (needsBackFace()) {
       backFace();

@@ -76,8 +76,7 @@ final class DeburrMaking {
             f ->
                 (f instanceof FaceHoles h && h.end() == End.BACK)
                     || (f instanceof SlottedForm s && s.end() == End.BACK)
-                    || (f instanceof MilledSlot m
-                        && m.place() == MilledSlot.Place.BACK_FACE))
+                    || (f instanceof MilledSlot m && m.place() == MilledSlot.Place.BACK_FACE))
         .orElse(false);
   }
 

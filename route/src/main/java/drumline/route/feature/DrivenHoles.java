@@ -44,12 +44,19 @@ final class DrivenHoles {
                     .title("cross drill " + count(hole.count()) + dia(hole.diameterMm()))
                     .needs(SpindleCondition.HELD, lean(hole))
                     .add(
-                        choice,
-                        HoleWork.driven(draft, choice, hole.depthMm(), depthTo, holes, 0)));
+                        choice, HoleWork.driven(draft, choice, hole.depthMm(), depthTo, holes, 0)));
     ThreadSize thread = hole.thread();
     if (thread != null) {
-      tap(hole.id(), OperationKind.CROSS_TAP, "cross-hole", thread, hole.depthMm(), hole.count(),
-          0, WorkEnd.FRONT, SlideKind.CROSS);
+      tap(
+          hole.id(),
+          OperationKind.CROSS_TAP,
+          "cross-hole",
+          thread,
+          hole.depthMm(),
+          hole.count(),
+          0,
+          WorkEnd.FRONT,
+          SlideKind.CROSS);
     }
   }
 
@@ -67,8 +74,12 @@ final class DrivenHoles {
         .ifPresent(
             choice ->
                 new OperationMaker(draft, OperationKind.FACE_DRILL, holes.id(), "face-holes")
-                    .title("drill " + count(holes.count()) + dia(holes.diameterMm()) + " on "
-                        + dia(holes.pitchCircleMm()))
+                    .title(
+                        "drill "
+                            + count(holes.count())
+                            + dia(holes.diameterMm())
+                            + " on "
+                            + dia(holes.pitchCircleMm()))
                     .end(end)
                     .from(SlideKind.END)
                     .needs(SpindleCondition.HELD, Equipment.LIVE_TOOL, Equipment.C_AXIS)
@@ -83,8 +94,16 @@ final class DrivenHoles {
                             arm)));
     ThreadSize thread = holes.thread();
     if (thread != null) {
-      tap(holes.id(), OperationKind.FACE_TAP, "face-holes", thread,
-          0.8 * holes.depthMm(), holes.count(), arm, end, SlideKind.END);
+      tap(
+          holes.id(),
+          OperationKind.FACE_TAP,
+          "face-holes",
+          thread,
+          0.8 * holes.depthMm(),
+          holes.count(),
+          arm,
+          end,
+          SlideKind.END);
     }
   }
 

@@ -86,10 +86,7 @@ final class FlatsMaking {
                       .title("mill " + flats.count() + " flats " + mm(flats.acrossMm()));
               if (across) {
                 maker.needs(
-                    SpindleCondition.HELD,
-                    Equipment.LIVE_TOOL,
-                    Equipment.C_AXIS,
-                    Equipment.Y_AXIS);
+                    SpindleCondition.HELD, Equipment.LIVE_TOOL, Equipment.C_AXIS, Equipment.Y_AXIS);
               } else {
                 maker.needs(SpindleCondition.HELD, Equipment.LIVE_TOOL, Equipment.C_AXIS);
               }
@@ -118,8 +115,12 @@ final class FlatsMaking {
         .ifPresent(
             choice ->
                 new OperationMaker(draft, OperationKind.MILL_FLATS, flats.id(), "flats-face")
-                    .title("mill " + flats.count() + " flats " + mm(flats.acrossMm())
-                        + " from the end")
+                    .title(
+                        "mill "
+                            + flats.count()
+                            + " flats "
+                            + mm(flats.acrossMm())
+                            + " from the end")
                     .from(SlideKind.END)
                     .needs(SpindleCondition.C_AXIS, Equipment.LIVE_TOOL, Equipment.C_AXIS)
                     .add(
@@ -128,8 +129,12 @@ final class FlatsMaking {
                             draft,
                             choice,
                             new MillingWork.Shape(
-                                width, Math.min(depth, cutter), length, flats.count(),
-                                flats.acrossMm() / 2, false))));
+                                width,
+                                Math.min(depth, cutter),
+                                length,
+                                flats.count(),
+                                flats.acrossMm() / 2,
+                                false))));
   }
 
   private void polygon(Flats flats) {
@@ -138,11 +143,9 @@ final class FlatsMaking {
         .tool(flats.id(), ToolKind.POLYGON_CUTTER, CuttingProcess.MILL, 2 * radius)
         .ifPresent(
             choice ->
-                new OperationMaker(
-                        draft, OperationKind.POLYGON_TURN, flats.id(), "flats-polygon")
+                new OperationMaker(draft, OperationKind.POLYGON_TURN, flats.id(), "flats-polygon")
                     .title("turn polygon, " + flats.count() + " × " + mm(flats.acrossMm()))
-                    .needs(
-                        SpindleCondition.TURNING, Equipment.LIVE_TOOL, Equipment.POLYGON_DRIVE)
+                    .needs(SpindleCondition.TURNING, Equipment.LIVE_TOOL, Equipment.POLYGON_DRIVE)
                     .add(choice, PolygonWork.turn(draft, choice, flats, radius)));
   }
 
@@ -151,8 +154,7 @@ final class FlatsMaking {
     boolean outside = slot.place() == MilledSlot.Place.OUTSIDE;
     double arm =
         outside
-            ? GrooveMaking.outsideDiameterMm(
-                    draft.inquiry().part(), slot.zMm(), slot.lengthMm())
+            ? GrooveMaking.outsideDiameterMm(draft.inquiry().part(), slot.zMm(), slot.lengthMm())
                 / 2
             : 0;
     draft

@@ -115,8 +115,12 @@ final class GrooveMaking {
             choice ->
                 new OperationMaker(draft, OperationKind.FACE_GROOVE, groove.id(), "groove")
                     .title(
-                        "face groove " + dia(2 * inner) + "–" + dia(2 * outer)
-                            + " × " + mm(groove.depthMm()))
+                        "face groove "
+                            + dia(2 * inner)
+                            + "–"
+                            + dia(2 * outer)
+                            + " × "
+                            + mm(groove.depthMm()))
                     .end(end(groove))
                     .from(SlideKind.END)
                     .removes(
@@ -153,9 +157,7 @@ final class GrooveMaking {
   }
 
   private double zMm(Groove groove, double depthMm) {
-    return groove.end() == End.FRONT
-        ? depthMm
-        : draft.inquiry().part().lengthMm() - depthMm;
+    return groove.end() == End.FRONT ? depthMm : draft.inquiry().part().lengthMm() - depthMm;
   }
 
   private static WorkEnd end(Groove groove) {

@@ -153,12 +153,12 @@ final class HoleFinishing {
             choice ->
                 maker(OperationKind.FINISH_BORE, id, "edge-with-tool")
                     .suffix("edges")
-                    .title("chamfer bore at " + String.join(", ",
-                        plain.stream().map(BoreStep::id).toList()))
+                    .title(
+                        "chamfer bore at "
+                            + String.join(", ", plain.stream().map(BoreStep::id).toList()))
                     .removes(plain.stream().map(regions::edge).toList())
                     .add(
-                        choice,
-                        TurningWork.finish(draft, choice, Side.INSIDE, way, 3.2, largest)));
+                        choice, TurningWork.finish(draft, choice, Side.INSIDE, way, 3.2, largest)));
   }
 
   private static double contourMm(BoreStep step) {
@@ -169,14 +169,15 @@ final class HoleFinishing {
   }
 
   private static String size(BoreStep step) {
-    String tolerance =
-        step.tolerance().itGrade().isPresent() ? " " + step.tolerance().text() : "";
+    String tolerance = step.tolerance().itGrade().isPresent() ? " " + step.tolerance().text() : "";
     return step.isTaper()
         ? "taper " + dia(step.startDiameterMm()) + "–" + dia(step.endDiameterMm())
         : dia(step.startDiameterMm()) + tolerance + " to " + mm(step.toDepthMm());
   }
 
-  /** Thickest bar that goes into a bore with room for chips, in half millimetres, 20 at the most. */
+  /**
+   * Thickest bar that goes into a bore with room for chips, in half millimetres, 20 at the most.
+   */
   private static double boringBarMm(double boreMm) {
     return Math.max(1, Math.min(20, Math.floor(0.75 * boreMm * 2) / 2));
   }

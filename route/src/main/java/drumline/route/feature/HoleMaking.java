@@ -12,10 +12,10 @@ import drumline.shop.contour.BoreStep;
 import drumline.shop.contour.BoreStep.Bottom;
 import drumline.shop.contour.Edge;
 import drumline.shop.contour.End;
+import drumline.shop.machine.SlideKind;
 import drumline.shop.material.CuttingProcess;
 import drumline.shop.operation.OperationKind;
 import drumline.shop.operation.WorkEnd;
-import drumline.shop.machine.SlideKind;
 import drumline.shop.problem.Problem;
 import drumline.shop.tooling.ToolKind;
 import java.util.List;
@@ -37,7 +37,7 @@ final class HoleMaking {
   }
 
   void write() {
-    if (plan.isEmpty() || draft.inquiry().bar().boreMm() > 0 && plan.get(0).drillMm() == 0) {
+    if (plan.isEmpty()) {
       return;
     }
     spot();
@@ -69,8 +69,7 @@ final class HoleMaking {
     boolean chamfers = spotMakesMouth(draft, plan);
     double reach = plan.get(plan.size() - 1).step().toDepthMm();
     boolean needed =
-        drill <= draft.allowance("spotDiameter")
-            || reach / drill > draft.allowance("spotRatio");
+        drill <= draft.allowance("spotDiameter") || reach / drill > draft.allowance("spotRatio");
     if (!needed && !chamfers) {
       return;
     }
@@ -115,14 +114,23 @@ final class HoleMaking {
       double to = reached + length * (part + 1) / parts;
       boolean last = part == parts - 1;
       Cut cut =
-          HoleWork.drill(draft, choice, to - from, last ? depthTo(step) : DepthTo.TIP,
+          HoleWork.drill(
+              draft,
+              choice,
+              to - from,
+              last ? depthTo(step) : DepthTo.TIP,
               part == 0 && reached == 0);
       String rule = parts > 1 ? "drill-split" : "drill-large-first";
       OperationMaker maker =
           maker(OperationKind.DRILL, step.step().id(), rule)
               .title("drill " + dia(step.drillMm()) + " to " + mm(to))
-              .removes(List.of(regions.drilled(step.drillMm(), to, HoleRegions.point(choice),
-                  last ? depthTo(step) : DepthTo.TIP)));
+              .removes(
+                  List.of(
+                      regions.drilled(
+                          step.drillMm(),
+                          to,
+                          HoleRegions.point(choice),
+                          last ? depthTo(step) : DepthTo.TIP)));
       if (parts > 1) {
         maker.suffix(String.valueOf((char) ('a' + part)));
       }

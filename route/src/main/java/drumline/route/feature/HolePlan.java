@@ -74,8 +74,7 @@ final class HolePlan {
     double before = deeperOpens ? deeperDrillMm : drill;
     boolean rough =
         method == Method.BORED
-            && (fine(step)
-                || (core - before) / 2 > draft.allowance("finishBoreStock") + 0.4);
+            && (fine(step) || (core - before) / 2 > draft.allowance("finishBoreStock") + 0.4);
     return new Step(step, method, core, deeperOpens ? 0 : drill, rough);
   }
 
@@ -83,8 +82,7 @@ final class HolePlan {
     return Surface.grade(step.tolerance(), step.largestDiameterMm()) <= 7;
   }
 
-  private static Method method(
-      RouteDraft draft, BoreStep step, double core, double deeperDrillMm) {
+  private static Method method(RouteDraft draft, BoreStep step, double core, double deeperDrillMm) {
     int grade = Surface.grade(step.tolerance(), step.largestDiameterMm());
     boolean finish = Surface.needsFinish(step);
     if (threadOn(draft, step).isPresent()) {
@@ -100,8 +98,7 @@ final class HolePlan {
       return Method.BORED;
     }
     if (step.bottom() == Bottom.FLAT && deeperDrillMm > 0) {
-      boolean tool =
-          draft.crib().largestMm(ToolKind.COUNTERBORE, CuttingProcess.DRILL) >= core;
+      boolean tool = draft.crib().largestMm(ToolKind.COUNTERBORE, CuttingProcess.DRILL) >= core;
       return tool ? Method.COUNTERBORED : Method.BORED;
     }
     return step.bottom() == Bottom.FLAT ? Method.BORED : Method.DRILLED;
@@ -110,16 +107,14 @@ final class HolePlan {
   private static boolean reamable(RouteDraft draft, BoreStep step) {
     boolean related =
         draft.inquiry().part().relations().stream()
-            .anyMatch(
-                r -> r.ofElement().equals(step.id()) || r.toElement().equals(step.id()));
+            .anyMatch(r -> r.ofElement().equals(step.id()) || r.toElement().equals(step.id()));
     double diameter = step.startDiameterMm();
     return !related
         && step.bottom() != Bottom.FLAT
         && draft.crib().find(ToolKind.REAMER, CuttingProcess.REAM, diameter).isPresent();
   }
 
-  private static double wantedDrillMm(
-      RouteDraft draft, BoreStep step, Method method, double core) {
+  private static double wantedDrillMm(RouteDraft draft, BoreStep step, Method method, double core) {
     return switch (method) {
       case DRILLED -> core;
       case REAMED -> core - 2 * draft.allowance("reamStock");

@@ -33,8 +33,7 @@ final class HoleRegions {
     double shoulder = depthTo == DepthTo.TIP ? Math.max(0, depthMm - cone) : depthMm;
     double radius = diameterMm / 2;
     return new CutRegion(
-        List.of(
-            at(-1, 0), at(shoulder + cone, 0), at(shoulder, radius), at(-1, radius)));
+        List.of(at(-1, 0), at(shoulder + cone, 0), at(shoulder, radius), at(-1, radius)));
   }
 
   /** A cone with its base at a depth. */
@@ -51,8 +50,7 @@ final class HoleRegions {
   /** A straight hole from the face to a depth with a flat bottom. */
   CutRegion straight(double diameterMm, double fromMm, double toMm) {
     return new CutRegion(
-        List.of(
-            at(fromMm, 0), at(toMm, 0), at(toMm, diameterMm / 2), at(fromMm, diameterMm / 2)));
+        List.of(at(fromMm, 0), at(toMm, 0), at(toMm, diameterMm / 2), at(fromMm, diameterMm / 2)));
   }
 
   /** A step as the print shows it, with the edge at its mouth. */

@@ -18,7 +18,9 @@ import drumline.shop.operation.WorkEnd;
 import drumline.shop.tooling.ToolKind;
 import java.util.Locale;
 
-/** Knurls, slotted forms and engraving: rules {@code knurl}, {@code slot-strokes}, {@code engrave}. */
+/**
+ * Knurls, slotted forms and engraving: rules {@code knurl}, {@code slot-strokes}, {@code engrave}.
+ */
 final class OtherMaking {
   private final RouteDraft draft;
 
@@ -64,14 +66,12 @@ final class OtherMaking {
                     .from(SlideKind.END)
                     .needs(SpindleCondition.HELD, Equipment.C_AXIS)
                     .add(
-                        choice,
-                        SlotWork.slot(draft, choice, form, 0, form.radialDepthMm(), true)));
+                        choice, SlotWork.slot(draft, choice, form, 0, form.radialDepthMm(), true)));
   }
 
   private void engraving(Engraving engraving) {
     boolean outside = engraving.place() == Engraving.Place.OUTSIDE;
-    WorkEnd end =
-        engraving.place() == Engraving.Place.BACK_FACE ? WorkEnd.BACK : WorkEnd.FRONT;
+    WorkEnd end = engraving.place() == Engraving.Place.BACK_FACE ? WorkEnd.BACK : WorkEnd.FRONT;
     draft
         .tool(engraving.id(), ToolKind.ENGRAVING, CuttingProcess.ENGRAVE, 0)
         .ifPresent(

@@ -76,8 +76,7 @@ final class OutsideTurning {
         .ifPresent(
             choice -> {
               Cut cut =
-                  TurningWork.rough(
-                      draft, choice, Side.OUTSIDE, outer - radius, length, 2 * outer);
+                  TurningWork.rough(draft, choice, Side.OUTSIDE, outer - radius, length, 2 * outer);
               new OperationMaker(draft, OperationKind.ROUGH_TURN, step.id(), "rough-in-layers")
                   .title("rough turn " + dia(2 * radius, length))
                   .removes(List.of(CutRegion.rectangle(0, length, radius, outer + 1)))
@@ -88,14 +87,15 @@ final class OutsideTurning {
   private void finish(Face face) {
     OutsideStep step = face.step();
     boolean blank = face.turnedRadiusMm() < step.largestDiameterMm() / 2 - 1e-6;
-    String rule =
-        blank ? "blank-for-rolling" : step.isTaper() ? "finish-taper" : "finish-by-grade";
+    String rule = blank ? "blank-for-rolling" : step.isTaper() ? "finish-taper" : "finish-by-grade";
     String size =
         blank
             ? "blank " + dia(2 * face.turnedRadiusMm(), step.lengthMm())
             : step.isTaper()
                 ? "taper " + dia(step.startDiameterMm()) + "–" + dia(step.endDiameterMm())
-                : dia(step.largestDiameterMm()) + tolerance(step) + " × "
+                : dia(step.largestDiameterMm())
+                    + tolerance(step)
+                    + " × "
                     + Words.mm(step.lengthMm());
     draft
         .tool(step.id(), ToolKind.TURNING_FINISH, CuttingProcess.TURN_FINISH, 0)
@@ -120,8 +120,7 @@ final class OutsideTurning {
   private void edges() {
     List<Face> plain = new ArrayList<>();
     for (Face face : profile.faces()) {
-      if (!face.finished() && !face.behind()
-          && OutsideProfile.hasForm(face.step().frontEdge())) {
+      if (!face.finished() && !face.behind() && OutsideProfile.hasForm(face.step().frontEdge())) {
         plain.add(face);
       }
     }
@@ -139,8 +138,9 @@ final class OutsideTurning {
               Cut cut = TurningWork.finish(draft, choice, Side.OUTSIDE, way, 3.2, largest);
               new OperationMaker(draft, OperationKind.FINISH_TURN, id, "edge-with-tool")
                   .suffix("edges")
-                  .title("turn edges of " + String.join(", ",
-                      plain.stream().map(f -> f.step().id()).toList()))
+                  .title(
+                      "turn edges of "
+                          + String.join(", ", plain.stream().map(f -> f.step().id()).toList()))
                   .removes(plain.stream().map(this::edgeRegion).toList())
                   .add(choice, cut);
             });

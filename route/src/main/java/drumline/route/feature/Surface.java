@@ -12,7 +12,9 @@ final class Surface {
 
   /** Tolerance grade, counted from the width where the print gives no grade. */
   static int grade(Tolerance tolerance, double nominalMm) {
-    return tolerance.itGrade().orElseGet(() -> tolerance.nearestItGrade(nominalMm).orElse(COARSEST));
+    return tolerance
+        .itGrade()
+        .orElseGet(() -> tolerance.nearestItGrade(nominalMm).orElse(COARSEST));
   }
 
   /** Rule {@code finish-by-grade}: grade 9 or finer, or Ra 1.6 or finer. */

@@ -10,7 +10,9 @@ import drumline.shop.tooling.ToolKind;
 import java.util.Optional;
 import java.util.stream.Stream;
 
-/** Which way a thread is made: rules {@code thread-roll}, {@code thread-tap}, {@code thread-form}. */
+/**
+ * Which way a thread is made: rules {@code thread-roll}, {@code thread-tap}, {@code thread-form}.
+ */
 final class ThreadChoice {
   private ThreadChoice() {}
 
@@ -35,11 +37,8 @@ final class ThreadChoice {
     boolean stiff = boreBehind(draft, thread) <= draft.allowance("rollWall") * core;
     boolean straight = thread.size().taperRatio() == 0;
     boolean kinds =
-        draft.inquiry().tools().stream()
-            .anyMatch(f -> f.kind() == ToolKind.THREAD_ROLLING);
-    return flows && stiff && straight && kinds
-        ? ScrewThread.Method.ROLL
-        : ScrewThread.Method.TURN;
+        draft.inquiry().tools().stream().anyMatch(f -> f.kind() == ToolKind.THREAD_ROLLING);
+    return flows && stiff && straight && kinds ? ScrewThread.Method.ROLL : ScrewThread.Method.TURN;
   }
 
   /** How an inside thread is made. */

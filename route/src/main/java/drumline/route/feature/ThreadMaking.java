@@ -56,8 +56,7 @@ final class ThreadMaking {
               thread.size().majorMm())
           .ifPresent(
               choice ->
-                  new OperationMaker(
-                          draft, OperationKind.THREAD_ROLL, thread.id(), "thread-roll")
+                  new OperationMaker(draft, OperationKind.THREAD_ROLL, thread.id(), "thread-roll")
                       .title("roll " + thread.size().designation())
                       .add(
                           choice,
@@ -113,8 +112,7 @@ final class ThreadMaking {
         .tool(thread.id(), ToolKind.THREADING, CuttingProcess.THREAD_TURN, 0)
         .ifPresent(
             choice ->
-                new OperationMaker(
-                        draft, OperationKind.THREAD_TURN, thread.id(), "thread-turn")
+                new OperationMaker(draft, OperationKind.THREAD_TURN, thread.id(), "thread-turn")
                     .title(
                         (outside ? "turn thread " : "turn inside thread ")
                             + thread.size().designation())
@@ -122,7 +120,6 @@ final class ThreadMaking {
                     .from(slide)
                     .add(
                         choice,
-                        ThreadWork.turn(
-                            draft, choice, thread.size(), thread.lengthMm(), outside)));
+                        ThreadWork.turn(draft, choice, thread.size(), thread.lengthMm(), outside)));
   }
 }

@@ -20,8 +20,8 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * Outside steps behind a larger diameter, and the edge at the cut-off: rules {@code behind-shoulder}
- * and {@code back-edge}.
+ * Outside steps behind a larger diameter, and the edge at the cut-off: rules {@code
+ * behind-shoulder} and {@code back-edge}.
  */
 final class ValleyTurning {
   private final RouteDraft draft;
@@ -61,8 +61,7 @@ final class ValleyTurning {
               new OperationMaker(draft, OperationKind.FORM_TURN, step.id(), "behind-shoulder")
                   .title("plunge and turn " + dia(2 * radius, step.lengthMm()))
                   .removes(
-                      List.of(
-                          CutRegion.rectangle(step.fromZMm(), step.toZMm(), radius, top + 1)))
+                      List.of(CutRegion.rectangle(step.fromZMm(), step.toZMm(), radius, top + 1)))
                   .add(choice, cut);
             });
   }
@@ -129,8 +128,7 @@ final class ValleyTurning {
                       depth,
                       2 * profile.barRadiusMm(),
                       draft.allowance("rapidApproach"));
-              new OperationMaker(
-                      draft, OperationKind.FORM_TURN, last.step().id(), "back-edge")
+              new OperationMaker(draft, OperationKind.FORM_TURN, last.step().id(), "back-edge")
                   .suffix("back-edge")
                   .title("chamfer edge at cut-off " + Words.mm(edge.sizeMm()))
                   .end(WorkEnd.EITHER)

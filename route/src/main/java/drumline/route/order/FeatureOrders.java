@@ -24,8 +24,7 @@ import java.util.Set;
 
 /** What must come before the operations on features. */
 final class FeatureOrders {
-  private static final Set<OperationKind> TURNING =
-      Set.of(ROUGH_TURN, FINISH_TURN, FORM_TURN);
+  private static final Set<OperationKind> TURNING = Set.of(ROUGH_TURN, FINISH_TURN, FORM_TURN);
   private static final Set<OperationKind> HOLE =
       Set.of(SPOT, DRILL, COUNTERBORE, ROUGH_BORE, FINISH_BORE, REAM);
 
@@ -70,13 +69,10 @@ final class FeatureOrders {
     List<Operation> own = draft.of(groove.id());
     switch (groove.place()) {
       case OUTSIDE ->
-          onOutside(
-              groove.id(), groove.atMm(), groove.atMm() + groove.widthMm(), "groove");
+          onOutside(groove.id(), groove.atMm(), groove.atMm() + groove.widthMm(), "groove");
       case INSIDE ->
           draft.orderAll(
-              on(
-                  hosts.bores(groove.end(), groove.atMm(), groove.atMm() + groove.widthMm()),
-                  HOLE),
+              on(hosts.bores(groove.end(), groove.atMm(), groove.atMm() + groove.widthMm()), HOLE),
               own,
               "groove");
       case FACE -> {}
@@ -92,8 +88,7 @@ final class FeatureOrders {
       boolean beside =
           switch (groove.place()) {
             case OUTSIDE ->
-                hosts.near(
-                    thread.onElement(), groove.atMm(), groove.atMm() + groove.widthMm());
+                hosts.near(thread.onElement(), groove.atMm(), groove.atMm() + groove.widthMm());
             case INSIDE ->
                 hosts
                     .bores(groove.end(), groove.atMm(), groove.atMm() + groove.widthMm())
@@ -132,9 +127,7 @@ final class FeatureOrders {
 
   private void slotted(SlottedForm form) {
     draft.orderAll(
-        on(hosts.bores(form.end(), 0, form.lengthMm()), HOLE),
-        draft.of(form.id()),
-        "slot-strokes");
+        on(hosts.bores(form.end(), 0, form.lengthMm()), HOLE), draft.of(form.id()), "slot-strokes");
     for (Groove groove : part.features(Groove.class)) {
       if (groove.place() == Groove.Place.INSIDE && groove.end() == form.end()) {
         draft.orderAll(draft.of(groove.id()), draft.of(form.id()), "slot-strokes");
@@ -145,11 +138,12 @@ final class FeatureOrders {
   private void engraving(Engraving engraving) {
     if (engraving.place() == Engraving.Place.OUTSIDE) {
       double half = engraving.heightMm() / 2;
-      onOutside(
-          engraving.id(), engraving.atMm() - half, engraving.atMm() + half, "engrave");
+      onOutside(engraving.id(), engraving.atMm() - half, engraving.atMm() + half, "engrave");
     } else {
-      draft.orderAll(draft.where(o -> o.kind() == FACE && sameFace(o, engraving)),
-          draft.of(engraving.id()), "engrave");
+      draft.orderAll(
+          draft.where(o -> o.kind() == FACE && sameFace(o, engraving)),
+          draft.of(engraving.id()),
+          "engrave");
     }
   }
 

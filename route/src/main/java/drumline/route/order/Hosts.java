@@ -33,10 +33,8 @@ record Hosts(Part part) {
   Set<String> boresAtZ(double zMm) {
     double back = part.lengthMm() - zMm;
     return Stream.concat(
-            part.frontBore().stream()
-                .filter(s -> s.fromDepthMm() <= zMm && s.toDepthMm() >= zMm),
-            part.backBore().stream()
-                .filter(s -> s.fromDepthMm() <= back && s.toDepthMm() >= back))
+            part.frontBore().stream().filter(s -> s.fromDepthMm() <= zMm && s.toDepthMm() >= zMm),
+            part.backBore().stream().filter(s -> s.fromDepthMm() <= back && s.toDepthMm() >= back))
         .map(BoreStep::id)
         .collect(Collectors.toUnmodifiableSet());
   }

@@ -71,16 +71,12 @@ public final class OrderWriting {
     List<Operation> finish = draft.where(o -> o.kind() == FINISH_TURN);
     draft.orderAll(draft.where(o -> o.kind() == ROUGH_TURN), finish, "finish-after-rough");
     for (Operation one : heavy) {
-      draft.orderAll(
-          List.of(one), draft.of(one.featureId(), FINISH_TURN), "finish-after-rough");
+      draft.orderAll(List.of(one), draft.of(one.featureId(), FINISH_TURN), "finish-after-rough");
     }
     double limit = 0.4 * draft.inquiry().bar().sizeMm();
     draft.orderAll(
         draft.where(
-            o ->
-                o.kind() == DRILL
-                    && o.end() == WorkEnd.FRONT
-                    && o.tool().sizeMm() >= limit),
+            o -> o.kind() == DRILL && o.end() == WorkEnd.FRONT && o.tool().sizeMm() >= limit),
         finish,
         "finish-outside-after-drilling");
     backEdge();
@@ -106,8 +102,7 @@ public final class OrderWriting {
     List<Operation> spots = draft.where(o -> o.kind() == SPOT && o.end() == end);
     List<Operation> drills = draft.where(o -> o.kind() == DRILL && o.end() == end);
     List<Operation> rough =
-        draft.where(
-            o -> (o.kind() == ROUGH_BORE || o.kind() == COUNTERBORE) && o.end() == end);
+        draft.where(o -> (o.kind() == ROUGH_BORE || o.kind() == COUNTERBORE) && o.end() == end);
     List<Operation> finish =
         draft.where(o -> (o.kind() == FINISH_BORE || o.kind() == REAM) && o.end() == end);
     draft.orderAll(spots, drills, "spot-before-drill");

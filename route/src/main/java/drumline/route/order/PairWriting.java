@@ -23,8 +23,7 @@ final class PairWriting {
 
   void write() {
     draft.inquiry().part().relations().forEach(this::relation);
-    List<Operation> pressing =
-        draft.where(o -> o.kind() == THREAD_ROLL || o.kind() == KNURL);
+    List<Operation> pressing = draft.where(o -> o.kind() == THREAD_ROLL || o.kind() == KNURL);
     List<Operation> finishing =
         draft.where(o -> OrderWriting.isFinishing(o) && o.end() == WorkEnd.FRONT);
     for (Operation press : pressing) {
@@ -34,8 +33,7 @@ final class PairWriting {
     }
     for (Operation face : draft.of("front-face", FACE)) {
       for (Operation inside :
-          draft.where(
-              o -> o.end() == WorkEnd.FRONT && o.slides().contains(SlideKind.END))) {
+          draft.where(o -> o.end() == WorkEnd.FRONT && o.slides().contains(SlideKind.END))) {
         draft.pair(Kind.NOT_TOGETHER, face, inside, "tools-meet");
       }
     }

@@ -51,8 +51,7 @@ public final class UserOrders {
     return List.of();
   }
 
-  private static List<String> follow(
-      Route route, String id, List<String> path, Set<String> done) {
+  private static List<String> follow(Route route, String id, List<String> path, Set<String> done) {
     int at = path.indexOf(id);
     if (at >= 0) {
       List<String> circle = new ArrayList<>(path.subList(at, path.size()));

@@ -1,3 +1,10 @@
 package drumline.shop.thread;
 
-public record ThreadSize(String designation, double majorMm, double pitchMm) {}
+public record ThreadSize(
+    String designation,
+    double majorMm,
+    double pitchMm,
+    double taperRatio,
+    double tapDrillMm,
+    double formTapDrillMm,
+    double rollBlankMm) {}
