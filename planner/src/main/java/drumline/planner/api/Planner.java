@@ -1,0 +1,97 @@
+package drumline.planner.api;
+
+import drumline.planner.audit.AuditReport;
+import drumline.planner.audit.ModelAudit;
+import drumline.planner.bound.CycleBound;
+import drumline.planner.cpsat.LayoutSolver;
+import drumline.planner.cpsat.SolverLibrary;
+import drumline.planner.model.Layout;
+import drumline.planner.model.PlanningProblem;
+import drumline.planner.seed.SeedSearch;
+import drumline.planner.tables.OrderCircle;
+import drumline.planner.tables.ProblemTables;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Finds the layout with the shortest cycle and says how far from the best possible it can be.
+ *
+ * <p>A local search gives the first layouts within a fraction of a second; a constraint solver
+ * improves them and proves a bound. The same problem and settings give the same layout, unless the
+ * clock or a cancel stopped the search, which a note then says.
+ */
+public final class Planner {
+  private Planner() {}
+
+  /** Plans. */
+  public static PlanningResult plan(
+      PlanningProblem problem, PlannerSettings settings, ProgressListener listener, Cancel cancel) {
+    Search search = new Search(listener, cancel);
+    ProblemTables tables = new ProblemTables(problem);
+    if (!OrderCircle.find(tables).isEmpty() || !Places.everyTaskHasOne(tables)) {
+      return infeasible(problem, search, settings);
+    }
+    search.bound(CycleBound.of(tables).cycleMs());
+    Effort effort = Effort.of(settings, tables.taskCount);
+    new SeedSearch(tables, settings.seed())
+        .search(effort.seedStepCount(), search::layout, cancel::isCancelled);
+    List<String> notes = new ArrayList<>();
+    boolean infeasible = false;
+    if (!search.isProven() && !cancel.isCancelled()) {
+      String fault = SolverLibrary.faultText();
+      if (fault.isEmpty()) {
+        infeasible = solve(tables, effort, search, notes);
+      } else {
+        notes.add(
+            fault
+                + ". The layout comes from the local search alone; how much better another could be is known by the simple bounds only.");
+      }
+    }
+    return infeasible ? infeasible(problem, search, settings) : result(problem, search, notes);
+  }
+
+  private static boolean solve(
+      ProblemTables tables, Effort effort, Search search, List<String> notes) {
+    int horizonMs = search.best().map(Layout::cycleMs).orElse(tables.horizonMs());
+    LayoutSolver solver =
+        new LayoutSolver(
+            tables, search.lowerBoundMs(), horizonMs, LayoutSolver.Strength.WITH_LOADS);
+    search.best().ifPresent(solver::hint);
+    LayoutSolver.Outcome outcome = solver.solve(effort.solver(), search);
+    outcome.layout().ifPresent(search::layout);
+    if (!outcome.isInfeasible()) {
+      search.bound(outcome.lowerBoundMs());
+    }
+    if (outcome.hitWallLimit()) {
+      notes.add(
+          "The clock stopped the search before its work was done; another run may end with another layout.");
+    }
+    return outcome.isInfeasible();
+  }
+
+  private static PlanningResult result(PlanningProblem problem, Search search, List<String> notes) {
+    if (search.isCancelled()) {
+      notes.add("The search was stopped by hand.");
+    }
+    if (search.best().isEmpty()) {
+      return new PlanningResult.Undecided(search.lowerBoundMs(), search.elapsedMs(), notes);
+    }
+    Layout layout = search.best().orElseThrow();
+    AuditReport audit = ModelAudit.of(problem, layout);
+    return new PlanningResult.Planned(
+        layout,
+        layout.cycleMs(),
+        search.lowerBoundMs(),
+        search.isProven(),
+        search.elapsedMs(),
+        audit,
+        notes);
+  }
+
+  private static PlanningResult infeasible(
+      PlanningProblem problem, Search search, PlannerSettings settings) {
+    ConflictSearch conflicts = new ConflictSearch(problem, settings);
+    List<String> words = conflicts.find();
+    return new PlanningResult.Infeasible(words, search.elapsedMs(), conflicts.notes());
+  }
+}
