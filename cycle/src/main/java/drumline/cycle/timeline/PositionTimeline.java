@@ -3,13 +3,14 @@ package drumline.cycle.timeline;
 import java.util.List;
 
 /**
- * What happens at one position, or at the pick-up spindle, in one cycle.
+ * What happens at one position, or at the pick-up spindle, in one cycle. Times at a position count
+ * from the end of the index, times of the pick-up spindle from the begin of gripping.
  *
  * @param position 1 for the first; one more than the last for the pick-up spindle
- * @param operations operations by start; of the pick-up spindle from the moment that the piece is
- *     parted
+ * @param operations operations by start
  * @param spindle the spindle's conditions, in order
- * @param fixed other things that take time here: bar feed, grip, eject, in order
+ * @param fixed other things that take time here: bar feed, grip, cut-off as the pick-up sees it,
+ *     eject, in order
  * @param busyS end of the last thing done here
  * @param slackS time left until the position would set the cycle
  */
