@@ -133,8 +133,9 @@ final class HolePlan {
         .map(
             thread ->
                 switch (ThreadChoice.inside(draft, thread)) {
-                  case FORM_TAP -> thread.size().formTapDrillMm();
-                  case TAP -> thread.size().tapDrillMm();
+                  case FORM_TAP ->
+                      thread.size().start().formTapDrillMm().orElse(step.smallestDiameterMm());
+                  case TAP -> thread.size().start().tapDrillMm().orElse(step.smallestDiameterMm());
                   default -> step.smallestDiameterMm();
                 })
         .orElse(step.smallestDiameterMm());

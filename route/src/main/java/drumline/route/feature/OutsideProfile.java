@@ -39,7 +39,9 @@ final class OutsideProfile {
     for (OutsideStep step : draft.inquiry().part().outside()) {
       Optional<ScrewThread> rolled = ThreadChoice.rolledOn(draft, step.id());
       double radius =
-          rolled.map(t -> t.size().rollBlankMm() / 2).orElse(step.largestDiameterMm() / 2);
+          rolled
+              .map(t -> t.size().start().rollBlankMm().orElse(t.size().majorMm()) / 2)
+              .orElse(step.largestDiameterMm() / 2);
       boolean turned = step.surface() == OutsideStep.Surface.TURNED;
       boolean finished = turned && (rolled.isPresent() || Surface.needsFinish(step));
       faces.add(new Face(step, radius, finished, turned && radius < largest - 1e-6));

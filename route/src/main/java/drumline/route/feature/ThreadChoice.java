@@ -35,7 +35,7 @@ final class ThreadChoice {
             && material.tensileMpa() <= draft.allowance("rollStrength");
     double core = thread.size().majorMm() - 1.2269 * thread.size().pitchMm();
     boolean stiff = boreBehind(draft, thread) <= draft.allowance("rollWall") * core;
-    boolean straight = thread.size().taperRatio() == 0;
+    boolean straight = thread.size().start().rollBlankMm().isPresent();
     boolean kinds =
         draft.inquiry().tools().stream().anyMatch(f -> f.kind() == ToolKind.THREAD_ROLLING);
     return flows && stiff && straight && kinds ? ScrewThread.Method.ROLL : ScrewThread.Method.TURN;
@@ -53,7 +53,8 @@ final class ThreadChoice {
     Material material = draft.inquiry().material();
     boolean forms =
         material.chipForm() == ChipForm.LONG
-            && material.elongationPct() >= draft.allowance("formElongation");
+            && material.elongationPct() >= draft.allowance("formElongation")
+            && thread.size().start().formTapDrillMm().isPresent();
     return forms ? ScrewThread.Method.FORM_TAP : ScrewThread.Method.TAP;
   }
 
