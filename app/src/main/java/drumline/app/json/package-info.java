@@ -1,0 +1,2 @@
+/** The documented contract of a planned inquiry. */
+package drumline.app.json;

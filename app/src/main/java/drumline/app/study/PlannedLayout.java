@@ -1,0 +1,46 @@
+package drumline.app.study;
+
+import drumline.cycle.timeline.Timeline;
+import drumline.economics.study.MoneyStudy;
+import drumline.planner.check.TimelineAudit.Report;
+import drumline.shape.proof.RemovalProof;
+import drumline.shape.workpiece.WorkpieceStates;
+import drumline.shop.layout.Layout;
+import java.util.List;
+
+/**
+ * A layout on one machine with all that follows from it.
+ *
+ * @param layout places and speeds
+ * @param timeline the layout on the clock
+ * @param lowerBoundS no layout of this route can have a shorter cycle
+ * @param isProvenOptimal whether the planner's layout was proven the best
+ * @param planningWallMs how long the search took
+ * @param audit independent check of the timeline
+ * @param states the workpiece position by position
+ * @param proof whether what is removed leaves the part
+ * @param money output and cost
+ * @param notes what a person should know about the search
+ */
+public record PlannedLayout(
+    Layout layout,
+    Timeline timeline,
+    double lowerBoundS,
+    boolean isProvenOptimal,
+    long planningWallMs,
+    Report audit,
+    WorkpieceStates states,
+    RemovalProof proof,
+    MoneyStudy money,
+    List<String> notes) {
+
+  /** Copies the list. */
+  public PlannedLayout {
+    notes = List.copyOf(notes);
+  }
+
+  /** Share of the cycle that lies above the bound, in percent. */
+  public double gapPct() {
+    return Math.max(0, 100 * (timeline.cycleS() - lowerBoundS) / timeline.cycleS());
+  }
+}
