@@ -15,9 +15,9 @@ import java.util.TreeMap;
 /**
  * A table of figures kept in a data file beside the code, with its source written in the file.
  *
- * <p>The file is text in UTF-8: lines that begin with {@code #} are remarks, one of which must read
- * {@code # source: …}; the first other line names the columns, separated by semicolons; each
- * further line is a row with as many cells. A cell may be blank.
+ * <p>The file is text in UTF-8: lines that begin with {@code #} and a blank are remarks, one of
+ * which must read {@code # source: …}; the first other line names the columns, separated by
+ * semicolons; each further line is a row with as many cells. A cell may be blank.
  *
  * @param name name of the file, for messages
  * @param source what the file says of the origin of its figures
@@ -26,6 +26,7 @@ import java.util.TreeMap;
 public record FigureTable(String name, String source, List<Row> rows) {
 
   private static final String SOURCE_MARK = "# source:";
+  private static final String REMARK_MARK = "# ";
 
   /** Copies the list of rows. */
   public FigureTable {
@@ -62,7 +63,7 @@ public record FigureTable(String name, String source, List<Row> rows) {
         source
             .append(source.isEmpty() ? "" : " ")
             .append(line.substring(SOURCE_MARK.length()).trim());
-      } else if (!line.isBlank() && !line.startsWith("#")) {
+      } else if (!line.isBlank() && !line.startsWith(REMARK_MARK)) {
         List<String> cells = cells(line);
         String place = name + " line " + lineNumber;
         if (columns.isEmpty()) {
