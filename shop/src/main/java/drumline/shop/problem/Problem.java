@@ -35,6 +35,11 @@ public record Problem(
     return new Problem(code, Severity.WARNING, where, found, allowed, hint);
   }
 
+  /** The same problem at a place that says more, e.g. a line of a file for an element's id. */
+  public Problem withWhere(String newWhere) {
+    return new Problem(code, severity, newWhere, found, allowed, hint);
+  }
+
   /** One line for a terminal: severity, place, found, allowed and hint. */
   public String toLine() {
     String tail = hint.isEmpty() ? "" : " " + hint;

@@ -1,0 +1,158 @@
+package drumline.intake;
+
+import drumline.intake.form.Block;
+import drumline.intake.form.Field;
+import drumline.intake.form.Form;
+import drumline.intake.form.Reading;
+import drumline.intake.form.UnitsField;
+import drumline.intake.head.RatesForm;
+import drumline.intake.head.Title;
+import drumline.intake.head.VolumesForm;
+import drumline.intake.head.WishesForm;
+import drumline.intake.library.Libraries;
+import drumline.intake.library.LibraryKind;
+import drumline.intake.library.LibraryPaths;
+import drumline.intake.part.BarForm;
+import drumline.intake.part.ElementPlaces;
+import drumline.intake.part.PartForm;
+import drumline.intake.text.Node;
+import drumline.intake.text.YamlText;
+import drumline.shop.check.PartCheck;
+import drumline.shop.inquiry.Inquiry;
+import drumline.shop.inquiry.Today;
+import drumline.shop.inquiry.Wishes;
+import drumline.shop.machine.Machine;
+import drumline.shop.material.Material;
+import drumline.shop.part.Bar;
+import drumline.shop.part.Part;
+import drumline.shop.problem.Problem;
+import drumline.shop.tooling.ToolFamily;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+
+/** One reading of one inquiry. */
+final class InquiryRun {
+
+  private final String name;
+  private final Path folder;
+  private final LibraryPaths overrides;
+  private final Reading reading = new Reading();
+  private final ElementPlaces places = new ElementPlaces();
+
+  InquiryRun(String name, Path folder, LibraryPaths overrides) {
+    this.name = name;
+    this.folder = folder;
+    this.overrides = overrides;
+  }
+
+  ReadResult read(String text) {
+    Optional<Node.Keyed> top = YamlText.read(text, name, reading.problems());
+    if (top.isEmpty()) {
+      return new ReadResult(Optional.empty(), reading.problems(), List.of(), places.toMap());
+    }
+    Block block = Block.open(top.get(), InquiryForms.INQUIRY, "", reading);
+    UnitsField.declare(block, name);
+    Libraries libraries = Libraries.read(reading, overrides.and(ownLibraries(block)));
+    for (LibraryKind kind : LibraryKind.values()) {
+      changes(block, kind).forEach(entry -> libraries.change(kind, entry));
+    }
+    Optional<Inquiry> inquiry = inquiry(block, libraries);
+    if (inquiry.isPresent() && !reading.hasErrors()) {
+      checkPart(block, inquiry.get());
+    }
+    return new ReadResult(
+        reading.hasErrors() ? Optional.empty() : inquiry,
+        reading.problems(),
+        libraries.changes(),
+        places.toMap());
+  }
+
+  private Optional<Inquiry> inquiry(Block block, Libraries libraries) {
+    List<Machine> machines = libraries.machines();
+    List<ToolFamily> tools = libraries.tools();
+    LibraryChoice choice = new LibraryChoice(libraries.materials(), machines, tools);
+    Optional<Title> title = require(block, "inquiry", Title.FORM).map(Title::read);
+    var volumes = require(block, "volumes", VolumesForm.FORM).map(VolumesForm::read);
+    var shifts = require(block, "shifts", VolumesForm.SHIFTS).map(VolumesForm::readShifts);
+    var rates = require(block, "rates", RatesForm.FORM).map(RatesForm::read);
+    @Nullable Today today =
+        block.block("today", RatesForm.TODAY).map(RatesForm::readToday).orElse(null);
+    Wishes wishes =
+        block.block("wishes", WishesForm.FORM).map(WishesForm::read).orElse(WishesForm.none());
+    choice.checkMachines(block, wishes);
+    Optional<Material> material = block.require("material").flatMap(choice::material);
+    Optional<Bar> bar = require(block, "bar", BarForm.FORM).map(BarForm::read);
+    Bar orUnknown = bar.orElse(new Bar(Bar.Shape.ROUND, Double.NaN, 0, "h9", Double.NaN));
+    Optional<Part> part =
+        require(block, "part", PartForm.FORM).map(b -> PartForm.read(b, orUnknown, places));
+    if (title.isEmpty()
+        || volumes.isEmpty()
+        || shifts.isEmpty()
+        || rates.isEmpty()
+        || material.isEmpty()
+        || bar.isEmpty()
+        || part.isEmpty()) {
+      return Optional.empty();
+    }
+    choice.checkCurrencies(block, rates.get(), material.get(), today);
+    Inquiry inquiry =
+        new Inquiry(
+            title.get().title(),
+            title.get().customer(),
+            title.get().number(),
+            part.get(),
+            bar.get(),
+            material.get(),
+            volumes.get(),
+            shifts.get(),
+            today,
+            rates.get(),
+            wishes,
+            tools,
+            machines);
+    return Optional.of(inquiry);
+  }
+
+  private void checkPart(Block top, Inquiry inquiry) {
+    for (Problem problem : PartCheck.check(inquiry.part(), inquiry.bar())) {
+      String id = problem.where();
+      boolean whole = id.equals("part") || id.equals("bar");
+      String where =
+          whole ? top.require(id).map(Field::where).orElse(id) : places.find(id).orElse(id);
+      reading.add(problem.withWhere(whole ? where : where + " (" + id + ")"));
+    }
+  }
+
+  private static Optional<Block> require(Block block, String key, Form form) {
+    return block.require(key).flatMap(field -> field.block(form));
+  }
+
+  private LibraryPaths ownLibraries(Block top) {
+    Optional<Block> block = top.block("libraries", InquiryForms.LIBRARIES);
+    return new LibraryPaths(
+        paths(block, "materials"), paths(block, "tools"), paths(block, "machines"));
+  }
+
+  private List<Path> paths(Optional<Block> block, String key) {
+    List<Path> paths = new ArrayList<>();
+    for (Field field : block.map(b -> b.items(key)).orElse(List.of())) {
+      try {
+        paths.add(folder.resolve(field.text()));
+      } catch (InvalidPathException e) {
+        field.report("file-missing", field.node().words(), "a file that exists", "");
+      }
+    }
+    return paths;
+  }
+
+  private static List<Field.Named> changes(Block top, LibraryKind kind) {
+    return top.block("overrides", InquiryForms.OVERRIDES)
+        .flatMap(block -> block.find(kind.key()))
+        .map(Field::named)
+        .orElse(List.of());
+  }
+}

@@ -1,0 +1,95 @@
+package drumline.intake;
+
+import drumline.intake.form.Block;
+import drumline.intake.form.Field;
+import drumline.intake.form.Words;
+import drumline.shop.inquiry.Rates;
+import drumline.shop.inquiry.Today;
+import drumline.shop.inquiry.Wishes;
+import drumline.shop.machine.Machine;
+import drumline.shop.material.Material;
+import drumline.shop.tooling.ToolFamily;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What an inquiry takes from the libraries by name.
+ *
+ * @param materials the materials
+ * @param machines the machines
+ * @param tools the tool families
+ */
+record LibraryChoice(List<Material> materials, List<Machine> machines, List<ToolFamily> tools) {
+
+  /** The material that a field asks for, by name or another designation. */
+  Optional<Material> material(Field field) {
+    String wanted = plain(field.text());
+    Optional<Material> found =
+        materials.stream()
+            .filter(m -> names(m).anyMatch(name -> plain(name).equals(wanted)))
+            .findFirst();
+    if (found.isEmpty()) {
+      List<String> names = materials.stream().map(Material::name).toList();
+      List<String> all = materials.stream().flatMap(LibraryChoice::names).toList();
+      field.report(
+          "unknown-material",
+          field.node().words(),
+          "a material of the library: " + String.join(", ", names),
+          Words.maybe(field.text(), all));
+    }
+    return found;
+  }
+
+  private static Stream<String> names(Material material) {
+    return Stream.concat(Stream.of(material.name()), material.aliases().stream());
+  }
+
+  private static String plain(String name) {
+    return name.toLowerCase(Locale.ROOT).replaceAll("[\\s_-]", "");
+  }
+
+  /** Reports wished machines that the library does not have. */
+  void checkMachines(Block top, Wishes wishes) {
+    List<String> known = machines.stream().map(Machine::name).toList();
+    for (String wished : wishes.machines()) {
+      if (!known.contains(wished)) {
+        top.require("wishes")
+            .ifPresent(
+                f ->
+                    f.report(
+                        "unknown-machine",
+                        "the machine \"" + wished + "\"",
+                        "a machine of the library: " + String.join(", ", known),
+                        Words.maybe(wished, known)));
+      }
+    }
+  }
+
+  /** Reports currencies in use for which the rates have no exchange. */
+  void checkCurrencies(Block top, Rates rates, Material material, @Nullable Today today) {
+    TreeMap<String, String> used = new TreeMap<>();
+    used.put(material.currency(), "the material " + material.name());
+    tools.forEach(tool -> used.putIfAbsent(tool.currency(), "the tool " + tool.name()));
+    machines.forEach(m -> used.putIfAbsent(m.cost().currency(), "the machine " + m.name()));
+    if (today != null) {
+      used.putIfAbsent(today.currency(), "today's cost");
+    }
+    used.remove(rates.currency());
+    used.keySet().removeAll(rates.exchange().keySet());
+    used.remove("");
+    used.forEach(
+        (currency, user) ->
+            top.require("rates")
+                .ifPresent(
+                    f ->
+                        f.report(
+                            "exchange-missing",
+                            "no exchange rate for " + currency + ", used by " + user,
+                            "value of 1 " + currency + " in " + rates.currency(),
+                            "Maybe \"exchange: {" + currency + ": 1.00}\" with today's rate.")));
+  }
+}

@@ -1,0 +1,68 @@
+package drumline.intake.form;
+
+import drumline.shop.quantity.Parsed;
+import drumline.shop.quantity.QuantityKind;
+import drumline.shop.quantity.QuantityReader;
+import drumline.shop.quantity.QuantityWriter;
+import drumline.shop.quantity.UnitSystem;
+import java.util.regex.Pattern;
+
+/** Reads quantities for fields: unit, declared unit system, range. */
+final class Quantities {
+
+  private static final Pattern PLAIN =
+      Pattern.compile("[-+]?(\\d+(\\.\\d*)?|\\.\\d+)([eE][-+]?\\d{1,3})?");
+
+  private Quantities() {}
+
+  /** The quantity in its kind's internal unit; NaN, and reported, where it is not right. */
+  static double read(Field field, String text, QuantityKind kind, Range range) {
+    Parsed parsed = QuantityReader.read(text, kind, field.system());
+    if (parsed instanceof Parsed.Refused refused) {
+      field.reading().add(refused.toProblem(field.where()));
+      return Double.NaN;
+    }
+    double value = ((Parsed.Value) parsed).value();
+    if (!field.systemDeclared() && dependsOnSystem(text, kind)) {
+      String unit = QuantityWriter.unit(kind, UnitSystem.METRIC);
+      field.report(
+          "unit-missing",
+          "\"" + text + "\" in a file that declares no units",
+          kind.words() + " with its unit",
+          "Maybe \"" + text + " " + unit + "\", or \"units: metric\" at the top of the file.");
+      return Double.NaN;
+    }
+    return held(field, value, range, range.words(kind.internalUnit()));
+  }
+
+  static double number(Field field, String text, Range range) {
+    String plain = text.replaceAll("(?<=\\d)[ _\\u00a0\\u202f](?=\\d{3}(\\D|$))", "");
+    if (!PLAIN.matcher(plain).matches() || !Double.isFinite(Double.parseDouble(plain))) {
+      field.report("not-a-number", "\"" + text + "\"", "a number, " + range.words(""), hint(text));
+      return Double.NaN;
+    }
+    return held(field, Double.parseDouble(plain), range, range.words(""));
+  }
+
+  private static String hint(String text) {
+    return text.matches("[0-9]+(,[0-9]{3})+|[0-9]+,[0-9]+")
+        ? "Maybe \"" + text.replace(",", "") + "\" or \"" + text.replace(',', '.') + "\"."
+        : "";
+  }
+
+  private static double held(Field field, double value, Range range, String allowed) {
+    if (range.holds(value)) {
+      return value;
+    }
+    field.report("out-of-range", field.node().words(), allowed, "");
+    return Double.NaN;
+  }
+
+  private static boolean dependsOnSystem(String text, QuantityKind kind) {
+    Parsed metric = QuantityReader.read(text, kind, UnitSystem.METRIC);
+    Parsed inch = QuantityReader.read(text, kind, UnitSystem.INCH);
+    return metric instanceof Parsed.Value m
+        && inch instanceof Parsed.Value i
+        && m.value() != i.value();
+  }
+}

@@ -1,0 +1,115 @@
+package drumline.intake.library;
+
+import drumline.intake.form.Block;
+import drumline.intake.form.Field;
+import drumline.intake.form.Form;
+import drumline.intake.form.Reading;
+import drumline.intake.form.UnitsField;
+import drumline.intake.text.Node;
+import drumline.intake.text.TextFile;
+import drumline.intake.text.YamlText;
+import drumline.shop.machine.Machine;
+import drumline.shop.material.Material;
+import drumline.shop.tooling.ToolFamily;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/** The three libraries as one inquiry sees them: shipped, then the user's files, then changes. */
+public final class Libraries {
+
+  private final Reading reading;
+  private final Map<LibraryKind, Library> byKind = new EnumMap<>(LibraryKind.class);
+
+  private Libraries(Reading reading) {
+    this.reading = reading;
+    for (LibraryKind kind : LibraryKind.values()) {
+      byKind.put(kind, new Library(kind, reading));
+      addShipped(kind);
+    }
+  }
+
+  /** The shipped libraries with the user's files read over them. */
+  public static Libraries read(Reading reading, LibraryPaths paths) {
+    Libraries libraries = new Libraries(reading);
+    paths.materials().forEach(path -> libraries.addFile(LibraryKind.MATERIALS, path));
+    paths.tools().forEach(path -> libraries.addFile(LibraryKind.TOOLS, path));
+    paths.machines().forEach(path -> libraries.addFile(LibraryKind.MACHINES, path));
+    return libraries;
+  }
+
+  private void addShipped(LibraryKind kind) {
+    String name = kind.key() + ".yaml";
+    try (InputStream stream = Libraries.class.getResourceAsStream(name)) {
+      if (stream == null) {
+        throw new IllegalStateException("library file " + name + " is missing");
+      }
+      String text = new String(stream.readAllBytes(), StandardCharsets.UTF_8);
+      add(kind, text, "library/" + name, Library.Origin.SHIPPED);
+    } catch (IOException e) {
+      throw new UncheckedIOException("library file " + name + " cannot be read", e);
+    }
+  }
+
+  private void addFile(LibraryKind kind, Path file) {
+    TextFile.read(file, reading.problems())
+        .ifPresent(
+            text -> add(kind, text, String.valueOf(file.getFileName()), Library.Origin.USER));
+  }
+
+  private void add(LibraryKind kind, String text, String label, Library.Origin origin) {
+    Optional<Node.Keyed> top = YamlText.read(text, label, reading.problems());
+    if (top.isPresent()) {
+      Block block = Block.open(top.get(), kind.form(), "", reading);
+      UnitsField.declare(block, label);
+      List<Field> items = block.require(kind.key()).map(Field::items).orElse(List.of());
+      library(kind).add(items, origin);
+    }
+  }
+
+  /** Changes single figures of an entry, as an inquiry asks. */
+  public void change(LibraryKind kind, Field.Named entry) {
+    library(kind).change(entry);
+  }
+
+  private Library library(LibraryKind kind) {
+    return Objects.requireNonNull(byKind.get(kind));
+  }
+
+  /** What the user changed in all three. */
+  public List<LibraryChange> changes() {
+    return byKind.values().stream().flatMap(library -> library.changes().stream()).toList();
+  }
+
+  /** The materials. */
+  public List<Material> materials() {
+    return blocks(LibraryKind.MATERIALS, MaterialForm.FORM).map(MaterialForm::read).toList();
+  }
+
+  /** The tool families. */
+  public List<ToolFamily> tools() {
+    return blocks(LibraryKind.TOOLS, ToolForm.FORM).map(ToolForm::read).toList();
+  }
+
+  /** The machines. */
+  public List<Machine> machines() {
+    List<Machine> machines = new ArrayList<>();
+    blocks(LibraryKind.MACHINES, MachineForm.FORM)
+        .forEach(block -> MachineForm.read(block).ifPresent(machines::add));
+    return machines;
+  }
+
+  private Stream<Block> blocks(LibraryKind kind, Form form) {
+    return library(kind).entries().entrySet().stream()
+        .map(e -> Block.open(e.getValue(), form, kind.key() + "." + e.getKey(), reading));
+  }
+}
