@@ -116,7 +116,7 @@ public final class StudyRun {
             Math.min(planned.lowerBoundMs() / 1000.0, timeline.cycleS()),
             planned.isProvenOptimal(),
             planned.elapsedMs(),
-            TimelineAudit.audit(route, machine, inquiry.part(), inquiry.bar(), timeline),
+            TimelineAudit.audit(route, machine, diameters, layout, timeline),
             states,
             RemovalProof.of(inquiry.bar(), inquiry.part(), states),
             money,
@@ -125,7 +125,7 @@ public final class StudyRun {
   }
 
   private double partVolumeMm3() {
-    return PartSection.of(inquiry.part(), inquiry.bar()).finished().volumeMm3();
+    return PartSection.of(inquiry.part(), inquiry.bar()).piece().volumeMm3();
   }
 
   private TranslationResult translate(Route route) {
