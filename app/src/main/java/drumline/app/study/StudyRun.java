@@ -17,6 +17,8 @@ import drumline.planner.translate.SpeedRefinement;
 import drumline.planner.translate.Translation;
 import drumline.planner.translate.TranslationResult;
 import drumline.route.RouteDerivation;
+import drumline.route.machine.PartingSpeed;
+import drumline.route.rule.Allowances;
 import drumline.shape.proof.RemovalProof;
 import drumline.shape.section.PartSection;
 import drumline.shape.workpiece.PositionWork;
@@ -62,7 +64,10 @@ public final class StudyRun {
   }
 
   private MachineStudy run(ProgressListener listener, Cancel cancel) {
-    Route derived = RouteDerivation.derive(inquiry);
+    Allowances allowances = Allowances.shipped();
+    Route derived =
+        PartingSpeed.adapt(
+            RouteDerivation.derive(inquiry, allowances), machine, allowances);
     List<Problem> problems = new ArrayList<>(derived.problems());
     if (hasErrors(problems)) {
       return MachineStudy.unplanned(inquiry, machine, derived, problems);
