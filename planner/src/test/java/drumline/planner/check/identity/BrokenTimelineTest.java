@@ -82,7 +82,7 @@ class BrokenTimelineTest {
         new Spoilt(
             "spindle-first-condition",
             "back tools",
-            sound.with(TimelineEdit.moved("back-face", -0.1))),
+            sound.with(TimelineEdit.moved("back-face", -0.2))),
         new Spoilt(
             "spindle-trace", "keeps its condition", sound.with(TimelineEdit.withoutSpindles())),
         new Spoilt(

@@ -130,7 +130,7 @@ public final class RouteSample {
         new OperationDraft(id, isCross ? OperationKind.FINISH_TURN : OperationKind.DRILL)
             .from(isCross ? SlideKind.CROSS : SlideKind.END)
             .turns(turns, 0.3 * highest, highest)
-            .loads(6 * random.nextDouble(), 300 * random.nextDouble());
+            .loads(4.5 * random.nextDouble(), 300 * random.nextDouble());
     return switch (random.nextInt(10)) {
       case 0 -> draft.turns(0, 0, 0).fixed(SpindleCondition.HELD, 0.5 + random.nextDouble()).done();
       case 1 ->
