@@ -38,15 +38,15 @@ public record RollerBurnishing(double travelMm, double feedMmPerRev) {
    * Whether surface and hardness before burnishing are in the usual range.
    *
    * @param roughnessBeforeUm Rz before, above 0
-   * @param hardnessHrc Rockwell C hardness, 0 or more
+   * @param hardnessHb Brinell hardness HB, above 0
    * @throws IllegalArgumentException if a value is outside its range
    */
-  public Validity validity(double roughnessBeforeUm, double hardnessHrc) {
+  public Validity validity(double roughnessBeforeUm, double hardnessHb) {
     Require.positive("roughnessBeforeUm", roughnessBeforeUm);
-    Require.notNegative("hardnessHrc", hardnessHrc);
+    Require.positive("hardnessHb", hardnessHb);
     return Validity.of(
             "Rz before burnishing", roughnessBeforeUm, 5, 50, "µm", "the seat is not smoothed")
-        .and(Validity.of("hardness", hardnessHrc, 0, 45, "HRC", "the metal does not flow"))
+        .and(Validity.of("hardness", hardnessHb, 0, 420, "HB", "the metal does not flow"))
         .and(
             Validity.of(
                 "feed", feedMmPerRev, 0.05, 0.3, "mm/rev", "the roller marks overlap badly"));
