@@ -70,7 +70,8 @@ public final class StudyRun {
   private MachineStudy run(ProgressListener listener, Cancel cancel) {
     Allowances allowances = Allowances.shipped();
     Route derived =
-        MachineRoute.adapt(RouteDerivation.derive(inquiry, allowances), machine, allowances);
+        MachineRoute.adapt(
+            RouteDerivation.derive(inquiry, allowances), machine, inquiry, allowances);
     List<Problem> problems = new ArrayList<>(derived.problems());
     if (hasErrors(problems)) {
       return MachineStudy.unplanned(inquiry, machine, derived, problems);
