@@ -93,7 +93,10 @@ final class LoadChecks {
     }
   }
 
-  /** √((2·ΣM/d)² + (ΣF)²)·S ≤ μ·(F0 − m·r·ω²), and m·r·ω² ≤ 0.67·F0. */
+  /**
+   * √((2·ΣM/d)² + (ΣF)²)·S ≤ μ·(F0 − m·r·ω²), and m·r·ω² ≤ 0.67·F0; in the pick-up spindle a stop
+   * takes the thrust, so F = 0.
+   */
   private void checkGrip(Moment moment, List<String> broken) {
     boolean isBack = floor.isBack(moment.spots.get(0));
     Workholding collet = floor.machine().workholding();
@@ -110,7 +113,8 @@ final class LoadChecks {
             * collet.jawRadiusMm()
             / 1000;
     double aroundN = moment.torqueNm() / radiusM;
-    double pullN = Math.sqrt(aroundN * aroundN + moment.thrustN() * moment.thrustN());
+    double alongN = isBack ? 0 : moment.thrustN();
+    double pullN = Math.sqrt(aroundN * aroundN + alongN * alongN);
     double holdN = collet.frictionRatio() * (restN - lossN) / collet.safetyRatio();
     if (pullN > holdN * (1 + ROUNDING_RATIO)
         || (pullN > 0 && lossN > GREATEST_LOSS_RATIO * restN * (1 + ROUNDING_RATIO))) {

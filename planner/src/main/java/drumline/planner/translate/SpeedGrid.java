@@ -15,6 +15,10 @@ import java.util.TreeSet;
  */
 record SpeedGrid(List<Integer> speedsRevPerMin, boolean isMerged) {
   private static final int MOST_SPEEDS = 24;
+  private static final int MOST_SLOWER = 6;
+
+  /** Least ratio of a slower speed to its neighbours; nearer ones bring next to nothing. */
+  private static final double LEAST_RATIO = 1.05;
 
   SpeedGrid {
     speedsRevPerMin = List.copyOf(speedsRevPerMin);
@@ -23,11 +27,22 @@ record SpeedGrid(List<Integer> speedsRevPerMin, boolean isMerged) {
   /**
    * The grid of these windows, with speeds that must stay in it.
    *
-   * @param wantedRevPerMin speeds that are pinned
+   * @param wantedRevPerMin speeds that must stay; those outside every window are left out
+   * @param slowerRevPerMin speeds that may pay; taken as long as there is room
    */
-  static SpeedGrid of(List<SpeedWindow> windows, List<Integer> wantedRevPerMin) {
-    TreeSet<Integer> speeds = new TreeSet<>(wantedRevPerMin);
+  static SpeedGrid of(
+      List<SpeedWindow> windows, List<Integer> wantedRevPerMin, List<Integer> slowerRevPerMin) {
+    TreeSet<Integer> speeds = new TreeSet<>();
     windows.forEach(window -> speeds.add(fastest(window)));
+    wantedRevPerMin.stream()
+        .filter(n -> windows.stream().anyMatch(window -> isInside(n, window)))
+        .forEach(speeds::add);
+    int most = Math.min(MOST_SPEEDS, speeds.size() + MOST_SLOWER);
+    for (int n : slowerRevPerMin) {
+      if (speeds.size() < most && isApart(speeds, n)) {
+        speeds.add(n);
+      }
+    }
     List<Integer> list = new ArrayList<>(speeds);
     boolean isMerged = false;
     while (list.size() > MOST_SPEEDS) {
@@ -49,6 +64,12 @@ record SpeedGrid(List<Integer> speedsRevPerMin, boolean isMerged) {
   /** Fastest speed of the grid, 0 if it is empty. */
   int fastestRevPerMin() {
     return speedsRevPerMin.isEmpty() ? 0 : speedsRevPerMin.get(speedsRevPerMin.size() - 1);
+  }
+
+  private static boolean isApart(TreeSet<Integer> speeds, int n) {
+    Integer below = speeds.floor(n);
+    Integer above = speeds.ceiling(n);
+    return (below == null || n > below * LEAST_RATIO) && (above == null || above > n * LEAST_RATIO);
   }
 
   private static int fastest(SpeedWindow window) {

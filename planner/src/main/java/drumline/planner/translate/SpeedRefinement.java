@@ -29,8 +29,7 @@ import java.util.TreeSet;
  * the speed where their loads together fill the spindle or collet, and, where a change of speed
  * costs more than the cut gains, at a slower one; what shortens the position is kept.
  *
- * <p>Slower: 60·u/n + n/α is least at n = √(60·u·α), with u turns of the longest cut and α the
- * spindle's run-up in rev/min each second.
+ * <p>Slower: as {@link ShortCut} for the longest cut of the group.
  */
 public final class SpeedRefinement {
   private static final int MOST_ROUNDS = 60;
@@ -153,14 +152,17 @@ public final class SpeedRefinement {
       highest = Math.min(highest, matchedRevPerMin(operation));
       turnsCount = Math.max(turnsCount, operation.cut().revolutionsCount());
     }
+    double leastRevPerMin = lowest;
+    double mostRevPerMin = highest;
     Set<Double> speeds = new TreeSet<>();
     if (lowest <= highest && highest > 0) {
       speeds.add(highest);
       speeds.add(loaded(group, spindle, lowest, highest));
-      double slower = Math.sqrt(60 * turnsCount * spindle.runUpRevPerMinPerS());
-      if (slower > lowest && slower < highest) {
-        speeds.add(slower);
-      }
+      PickUp pickUp = machine.pickUp();
+      double reachS = isBack && pickUp != null ? pickUp.retractS() : machine.indexS();
+      speeds.add(ShortCut.speedRevPerMin(turnsCount, spindle));
+      speeds.add(reachS * spindle.runUpRevPerMinPerS());
+      speeds.removeIf(n -> n < leastRevPerMin || n > mostRevPerMin);
     }
     return speeds;
   }

@@ -43,11 +43,22 @@ final class TaskList {
     pickUp = machine.pickUp() == null ? null : WorkSpindle.ofPickUp(machine, diameters);
     List<Operation> operations = route.operations();
     operations.forEach(this::addWindows);
-    TaskModes atDrum = modes(operations, drum, Mode.End.DRUM, drumWindows, pinnedRevPerMin);
+    TaskModes atDrum =
+        modes(
+            operations,
+            drum,
+            Mode.End.DRUM,
+            drumWindows,
+            with(pinnedRevPerMin, machine.indexS() * drum.runUpRevPerMinPerS()));
     TaskModes atBack =
         pickUp == null
             ? atDrum
-            : modes(operations, pickUp, Mode.End.BACK, backWindows, pinnedRevPerMin);
+            : modes(
+                operations,
+                pickUp,
+                Mode.End.BACK,
+                backWindows,
+                with(pinnedRevPerMin, retractS() * pickUp.runUpRevPerMinPerS()));
     operations.forEach(operation -> addTask(operation, atDrum, atBack));
     if (machine.drive().coupling() == SpindleDrive.Coupling.COMMON) {
       checkCommonSpeed(operations);
@@ -69,6 +80,20 @@ final class TaskList {
   /** Speeds at the drum of operations that turn, by id. */
   Map<String, SpeedWindow> drumWindows() {
     return drumWindows;
+  }
+
+  /** Wanted speeds with the fastest one that is reached without waiting. */
+  private static List<Integer> with(List<Integer> wanted, double reachedRevPerMin) {
+    List<Integer> all = new ArrayList<>(wanted);
+    if (reachedRevPerMin >= 1 && reachedRevPerMin < Integer.MAX_VALUE) {
+      all.add(Rounding.revPerMin(reachedRevPerMin));
+    }
+    return all;
+  }
+
+  private double retractS() {
+    PickUp carrier = machine.pickUp();
+    return carrier == null ? 0 : carrier.retractS();
   }
 
   private void addWindows(Operation operation) {
@@ -110,15 +135,22 @@ final class TaskList {
       WorkSpindle spindle,
       Mode.End end,
       Map<String, SpeedWindow> windows,
-      List<Integer> pinnedRevPerMin) {
-    List<SpeedWindow> used =
-        operations.stream()
-            .filter(operation -> operation.condition() == SpindleCondition.TURNING)
-            .filter(operation -> !slides(operation, end).isEmpty())
-            .map(operation -> windows.get(operation.id()))
-            .filter(window -> window != null)
-            .toList();
-    SpeedGrid grid = SpeedGrid.of(used, pinnedRevPerMin);
+      List<Integer> wantedRevPerMin) {
+    List<SpeedWindow> used = new ArrayList<>();
+    List<Integer> slower = new ArrayList<>();
+    for (Operation operation : operations) {
+      SpeedWindow window = windows.get(operation.id());
+      if (operation.condition() == SpindleCondition.TURNING
+          && window != null
+          && !slides(operation, end).isEmpty()) {
+        used.add(window);
+        if (ShortCut.pays(operation, window, spindle)) {
+          double turnsCount = operation.cut().revolutionsCount();
+          slower.add(Rounding.revPerMin(ShortCut.speedRevPerMin(turnsCount, spindle)));
+        }
+      }
+    }
+    SpeedGrid grid = SpeedGrid.of(used, wantedRevPerMin, slower);
     if (grid.isMerged()) {
       notes.add(
           "Near-equal speeds were merged for planning; the bound holds for the speeds that were"

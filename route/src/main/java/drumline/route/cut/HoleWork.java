@@ -47,7 +47,7 @@ public final class HoleWork {
 
   /** Spotting to a diameter, with a point of 90°, so that the mouth gets its chamfer too. */
   public static Cut spot(RouteDraft draft, ToolChoice choice, double mouthMm) {
-    double feed = 0.7 * DrillFeed.mmPerRev(choice, mouthMm);
+    double feed = 0.5 * DrillFeed.mmPerRev(choice, mouthMm);
     double way = mouthMm / 2 + draft.allowance("cutStart");
     SpeedWindow speeds = SpeedWindow.of(choice.window(), mouthMm);
     return new SpecBuilder(choice)

@@ -86,7 +86,7 @@ final class OutsideTurning {
 
   private void finish(Face face) {
     OutsideStep step = face.step();
-    boolean blank = face.turnedRadiusMm() < step.largestDiameterMm() / 2 - 1e-6;
+    boolean blank = face.blank();
     String rule = blank ? "blank-for-rolling" : step.isTaper() ? "finish-taper" : "finish-by-grade";
     String size =
         blank
