@@ -86,7 +86,7 @@ class CitationTest {
             | [ISO-9-1.2] | Ash, 2001 | forces |  |
             | [OAK] | Oak, 1999 | chips | page 3 |
             | no key | words | words | words |
-            ## Read, not cited
+            ## Background
             | key | work | used for | how far read |
             |---|---|---|---|
             | [ELM] | Elm, 2003 | nothing yet | abstract |

@@ -15,7 +15,7 @@ import java.util.stream.Collectors;
  */
 record SourceList(PageTable table) {
   /** Heading of the works that nothing in the tree needs to cite. */
-  static final String UNCITED = "Read, not cited";
+  static final String UNCITED = "Background";
 
   private static final Pattern KEY = Pattern.compile(Citation.KEY);
 
