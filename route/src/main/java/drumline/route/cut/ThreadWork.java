@@ -96,8 +96,8 @@ public final class ThreadWork {
   }
 
   /**
-   * Rolling between two opposite rolls fed over the work from the side, in a set number of turns. The
-   * rolls press against each other, so the slide only draws the attachment in.
+   * Rolling between two opposite rolls fed over the work from the side, in a set number of turns.
+   * The rolls press against each other, so the slide only draws the attachment in.
    */
   public static Cut roll(RouteDraft draft, ToolChoice choice, ThreadSize size, double lengthMm) {
     SpeedWindow speeds = SpeedWindow.of(choice.window(), size.majorMm());

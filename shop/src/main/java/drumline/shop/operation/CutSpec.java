@@ -44,6 +44,25 @@ public record CutSpec(
     return revolutions == 0 ? fixedS : 60 * revolutions / revPerMin + fixedS;
   }
 
+  /** The same cut with another slowest spindle speed. */
+  public CutSpec withLowest(double newLowestRevPerMin) {
+    return new CutSpec(
+        revolutionsCount,
+        fixedS,
+        dwellRevCount,
+        newLowestRevPerMin,
+        highestRevPerMin,
+        speedLimit,
+        toolRevPerMin,
+        cuttingDiameterMm,
+        feedMmPerRev,
+        depthMm,
+        passCount,
+        travelMm,
+        approachMm,
+        life);
+  }
+
   /** Cutting speed in m/min at a spindle speed in rev/min, or the driven tool's own. */
   public double cuttingSpeedMPerMin(double revPerMin) {
     double n = toolRevPerMin > 0 ? toolRevPerMin : revPerMin;
