@@ -115,15 +115,15 @@ public final class PlanJson {
   }
 
   private static void audit(ObjectNode node, PlannedLayout plan) {
-    node.put("passed", plan.audit().passed());
+    node.put("passed", plan.audit().isPassed());
     ArrayNode checks = node.putArray("checks");
     plan.audit()
-        .checks()
+        .findings()
         .forEach(
             check -> {
               ObjectNode one = checks.addObject();
               one.put("name", check.name());
-              one.put("passed", check.passed());
+              one.put("passed", check.isPassed());
               one.put("detail", check.detail());
             });
   }

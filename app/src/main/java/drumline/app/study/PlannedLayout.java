@@ -2,7 +2,7 @@ package drumline.app.study;
 
 import drumline.cycle.timeline.Timeline;
 import drumline.economics.study.MoneyStudy;
-import drumline.planner.check.TimelineAudit.Report;
+import drumline.planner.check.TimelineReport;
 import drumline.shape.proof.RemovalProof;
 import drumline.shape.workpiece.WorkpieceStates;
 import drumline.shop.layout.Layout;
@@ -28,7 +28,7 @@ public record PlannedLayout(
     double lowerBoundS,
     boolean isProvenOptimal,
     long planningWallMs,
-    Report audit,
+    TimelineReport audit,
     WorkpieceStates states,
     RemovalProof proof,
     MoneyStudy money,

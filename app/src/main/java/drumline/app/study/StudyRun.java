@@ -12,11 +12,15 @@ import drumline.planner.api.PlannerSettings;
 import drumline.planner.api.PlanningResult;
 import drumline.planner.api.ProgressListener;
 import drumline.planner.check.TimelineAudit;
+import drumline.planner.slack.SlackSpending;
 import drumline.planner.translate.RouteTranslator;
 import drumline.planner.translate.SpeedRefinement;
 import drumline.planner.translate.Translation;
 import drumline.planner.translate.TranslationResult;
 import drumline.route.RouteDerivation;
+import drumline.route.feature.TurnedPart;
+import drumline.route.machine.PartingSpeed;
+import drumline.route.rule.Allowances;
 import drumline.shape.proof.RemovalProof;
 import drumline.shape.section.PartSection;
 import drumline.shape.workpiece.PositionWork;
@@ -26,6 +30,7 @@ import drumline.shop.inquiry.Pin;
 import drumline.shop.layout.Layout;
 import drumline.shop.machine.Machine;
 import drumline.shop.operation.Route;
+import drumline.shop.part.Part;
 import drumline.shop.problem.Problem;
 import drumline.shop.problem.Problem.Severity;
 import java.util.ArrayList;
@@ -62,7 +67,10 @@ public final class StudyRun {
   }
 
   private MachineStudy run(ProgressListener listener, Cancel cancel) {
-    Route derived = RouteDerivation.derive(inquiry);
+    Allowances allowances = Allowances.shipped();
+    Route derived =
+        PartingSpeed.adapt(
+            RouteDerivation.derive(inquiry, allowances), machine, allowances);
     List<Problem> problems = new ArrayList<>(derived.problems());
     if (hasErrors(problems)) {
       return MachineStudy.unplanned(inquiry, machine, derived, problems);
@@ -98,13 +106,17 @@ public final class StudyRun {
             .filter(pin -> pin.spindleRevPerMin().isPresent())
             .map(Pin::operationId)
             .collect(Collectors.toUnmodifiableSet());
-    Layout layout =
+    CycleClock clock = new CycleClock(route, machine, diameters);
+    Layout fastest =
         SpeedRefinement.refine(
             route, machine, diameters, translation.layout(planned.layout()), pinned);
-    Timeline timeline = new CycleClock(route, machine, diameters).timeline(layout);
+    Layout layout =
+        SlackSpending.spend(
+            route, machine, clock, fastest, new EdgeCost(inquiry, machine), pinned);
+    Timeline timeline = clock.timeline(layout);
+    Part turned = TurnedPart.of(inquiry, Allowances.shipped());
     WorkpieceStates states =
-        WorkpieceStates.of(
-            inquiry.bar(), inquiry.part(), PositionWork.ofLayout(route, machine, layout));
+        WorkpieceStates.of(inquiry.bar(), turned, PositionWork.ofLayout(route, machine, layout));
     MoneyStudy money =
         MoneyStudy.of(
             PlannedCase.of(
@@ -116,16 +128,16 @@ public final class StudyRun {
             Math.min(planned.lowerBoundMs() / 1000.0, timeline.cycleS()),
             planned.isProvenOptimal(),
             planned.elapsedMs(),
-            TimelineAudit.audit(route, machine, inquiry.part(), inquiry.bar(), timeline),
+            TimelineAudit.audit(route, machine, diameters, layout, timeline),
             states,
-            RemovalProof.of(inquiry.bar(), inquiry.part(), states),
+            RemovalProof.of(inquiry.bar(), turned, states),
             money,
             notes);
     return MachineStudy.planned(inquiry, machine, route, plan, problems);
   }
 
   private double partVolumeMm3() {
-    return PartSection.of(inquiry.part(), inquiry.bar()).finished().volumeMm3();
+    return PartSection.of(inquiry.part(), inquiry.bar()).piece().volumeMm3();
   }
 
   private TranslationResult translate(Route route) {

@@ -19,7 +19,12 @@ import java.util.Collection;
  * @param diameterMm gripped diameter d, above 0
  */
 public record SlipSafety(double gripN, double frictionRatio, double diameterMm) {
-  /** What is resisted by the grip. */
+  /**
+   * What is resisted by the grip.
+   *
+   * @param torqueNm torque about the spindle axis, either sign
+   * @param axialForceN force along the axis, either sign
+   */
   public record Demand(double torqueNm, double axialForceN) {
     /**
      * @throws IllegalArgumentException if a value is not finite
@@ -29,7 +34,10 @@ public record SlipSafety(double gripN, double frictionRatio, double diameterMm) 
       Require.notNegative("axialForceN, without its sign", Math.abs(axialForceN));
     }
 
-    /** All cuts that run together on one spindle, their torques and axial forces added. */
+    /**
+     * All cuts that run together on one spindle, their torques and axial forces added. Only loads
+     * whose torque is at the work spindle belong here, not those of live tools.
+     */
     public static Demand ofAll(Collection<CuttingLoad> loads) {
       double torqueNm = loads.stream().mapToDouble(CuttingLoad::torqueNm).sum();
       double axialForceN = loads.stream().mapToDouble(CuttingLoad::axialForceN).sum();

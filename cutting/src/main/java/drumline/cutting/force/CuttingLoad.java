@@ -8,7 +8,8 @@ import drumline.cutting.validity.Validity;
  * <p>Source: none, it gathers the results of the load formulas; each says how it splits its force.
  *
  * @param specificForceMpa specific cutting force kc with all corrections, N/mm²
- * @param chipThicknessMm chip thickness h (mean, where the tool is a cutter)
+ * @param chipThicknessMm chip thickness h (mean, where the tool is a cutter); 0 where the formula
+ *     has none
  * @param mainForceN force Fc in the direction of cutting speed, of all edges in cut together
  * @param axialForceN force along the work spindle's axis, positive towards the collet
  * @param radialForceN force towards the work spindle's axis

@@ -20,9 +20,7 @@ public record ForceSplit(double feedForceRatio, double passiveForceRatio) {
   /** Edge at 45° or a nose radius of at least the depth. */
   public static final ForceSplit SLANTED_EDGE = new ForceSplit(0.4, 0.6);
 
-  /**
-   * Grooving, cut-off and form tools, fed straight in: no sideways force, and a high feed force.
-   */
+  /** Grooving, cut-off and form tools, fed straight in: rf 0.5–0.8, none sideways; from memory. */
   public static final ForceSplit STRAIGHT_IN = new ForceSplit(0.65, 0);
 
   /**

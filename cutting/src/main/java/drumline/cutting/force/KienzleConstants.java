@@ -45,8 +45,10 @@ public record KienzleConstants(double kc11Mpa, double mcRatio) {
    * Whether the chip is in the range 0.03 … 1.5 mm in which the law holds.
    *
    * @param thicknessMm chip thickness h, above 0
+   * @throws IllegalArgumentException if thicknessMm is not above 0
    */
   public static Validity validity(double thicknessMm) {
+    Require.positive("thicknessMm", thicknessMm);
     String consequence =
         thicknessMm < THINNEST_MM
             ? "the edge rubs and the force is higher than computed"

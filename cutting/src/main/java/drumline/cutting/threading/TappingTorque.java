@@ -50,6 +50,7 @@ public final class TappingTorque {
       double halfAngleDeg) {
     Require.positive("specificForceMpa", specificForceMpa);
     Require.between("tapFactorRatio", tapFactorRatio, 0.75, 1.5);
+    Require.positive("diameterMm", diameterMm);
     Require.positive("holeDiameterMm", holeDiameterMm);
     Require.between("holeDiameterMm", holeDiameterMm, 0, diameterMm);
     Require.inside("halfAngleDeg", halfAngleDeg, 0, 90);
@@ -88,6 +89,7 @@ public final class TappingTorque {
   public static CuttingLoad load(
       double torqueNm, double specificForceMpa, double diameterMm, double speedRevPerMin) {
     Require.notNegative("torqueNm", torqueNm);
+    Require.positive("specificForceMpa", specificForceMpa);
     Require.positive("diameterMm", diameterMm);
     return new CuttingLoad(
         specificForceMpa,

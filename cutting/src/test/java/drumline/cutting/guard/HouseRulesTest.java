@@ -25,11 +25,11 @@ class HouseRulesTest {
       Set.of(
           ("Mm Um MmPerRev MmPerMin MPerMin RevPerMin N Nm Kw Mpa Deg Ms S Min H Pct Ratio"
                   + " Count PerPiece PerHour W Kg Nmm MmPerS2 PerS Mm2 Mm3 Mm4 Mm3PerS Cm3PerMin"
-                  + " RevPerMinPerS RadPerS2 KgPerM3 KgM2 NPerUm JPerMm3 MmMin MmPerS")
+                  + " RevPerMinPerS RadPerS2 KgPerM3 KgM2 NPerUm JPerMm3 MmMin MmPerS Hb")
               .split(" "));
 
   private static final Pattern NUMBER =
-      Pattern.compile("\\b(?:double|int|long|float|BigDecimal|List<Double>)\\s+(\\w+)\\s*[,)]");
+      Pattern.compile("\\b(?:double|int|long|float|List<Double>)\\s+(\\w+)\\s*[,)]");
   private static final Pattern METHOD =
       Pattern.compile(
           "^\\s+(?:public |static |default )*(?:double|int|long|List<Double>)\\s+(\\w+)\\(",

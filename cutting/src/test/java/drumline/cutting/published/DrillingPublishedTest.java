@@ -4,6 +4,9 @@ import drumline.cutting.drilling.DrillPass;
 import drumline.cutting.drilling.DrillPass.DepthTo;
 import drumline.cutting.drilling.DrillPoint;
 import drumline.cutting.drilling.HoleCut;
+import drumline.cutting.drilling.HoleSplit;
+import drumline.cutting.drilling.PowerLawDrill;
+import drumline.cutting.drilling.ShawOxfordTorque;
 import drumline.cutting.drive.SpindleSpeed;
 import drumline.cutting.force.CuttingLoad;
 import drumline.cutting.force.KienzleConstants;
@@ -58,6 +61,10 @@ class DrillingPublishedTest {
       case "powerKw" -> load(c, drill(c)).powerKw();
       case "thrust" -> load(c, drill(c)).axialForceN();
       case "thinThrust" -> load(c, thinned(c)).axialForceN();
+      case "powerLawTorque" -> PowerLawDrill.STEEL.torqueNm(c.get("d"), c.get("f"));
+      case "powerLawThrust" -> PowerLawDrill.STEEL.thrustN(c.get("d"), c.get("f"));
+      case "shawTorque" -> ShawOxfordTorque.torqueNm(c.get("d"), c.get("f"), c.get("hb"));
+      case "positions" -> HoleSplit.positionsCount(c.get("whole"), c.get("target"));
       default -> throw c.unknown();
     };
   }

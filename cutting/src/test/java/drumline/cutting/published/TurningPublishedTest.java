@@ -4,6 +4,7 @@ import drumline.cutting.drive.SpindleSpeed;
 import drumline.cutting.turning.StraightPass;
 import drumline.cutting.turning.SurfaceSpeed;
 import drumline.cutting.turning.SurfaceSpeedFacing;
+import drumline.cutting.turning.SurfaceSpeedTaper;
 import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -35,8 +36,19 @@ class TurningPublishedTest {
       case "clampDiameter" -> 2 * SurfaceSpeed.clampedAt(c.get("v"), c.get("nmax")).clampRadiusMm();
       case "cssS" -> facingS(c);
       case "cssMin" -> facingS(c) / 60;
+      case "taperMin" -> taper(c).timeS(free(c)) / 60;
+      case "equalSlantRpm" -> 60 * taper(c).slantMm() / (c.get("f") * taper(c).timeS(free(c)));
+      case "equalAxisRpm" -> 60 * c.get("l") / (c.get("f") * taper(c).timeS(free(c)));
       default -> throw c.unknown();
     };
+  }
+
+  private static SurfaceSpeedTaper taper(PublishedCase c) {
+    return new SurfaceSpeedTaper(c.get("d1"), c.get("d2"), c.get("l"), c.get("f"));
+  }
+
+  private static SurfaceSpeed free(PublishedCase c) {
+    return SurfaceSpeed.clampedAt(c.get("v"), 100_000);
   }
 
   private static double facingS(PublishedCase c) {

@@ -16,8 +16,6 @@ import java.util.List;
  * @param placement place and planned start
  * @param state what it asks of the spindle
  * @param startS begin
- * @param cutStartS begin of the cut
- * @param cutEndS end of the cut and dwell
  * @param endS end
  */
 record Job(
@@ -26,40 +24,26 @@ record Job(
     Placement placement,
     SpindleState state,
     double startS,
-    double cutStartS,
-    double cutEndS,
     double endS) {
 
   static Job of(Operation operation, ToolSlide slide, Placement placement) {
     double n = placement.spindleRevPerMin();
-    SpindleState state = SpindleState.of(operation, n);
-    double approachS = OperationTime.rapidS(operation.cut().approachMm(), slide);
-    double retractS = OperationTime.rapidS(OperationTime.retractMm(operation), slide);
     double lengthS = OperationTime.lengthS(operation, slide, n);
-    return new Job(operation, slide, placement, state, 0, approachS, lengthS - retractS, lengthS);
+    return new Job(operation, slide, placement, SpindleState.of(operation, n), 0, lengthS);
   }
 
   /** The same, beginning at another moment. */
   Job at(double newStartS) {
-    double later = newStartS - startS;
-    return new Job(
-        operation,
-        slide,
-        placement,
-        state,
-        newStartS,
-        cutStartS + later,
-        cutEndS + later,
-        endS + later);
+    return new Job(operation, slide, placement, state, newStartS, newStartS + endS - startS);
   }
 
   String id() {
     return operation.id();
   }
 
-  /** Whether both are in cut at some moment. */
-  boolean cutsWith(Job other) {
-    return cutStartS < other.cutEndS && other.cutStartS < cutEndS;
+  /** Whether both take time at some moment. */
+  boolean runsWith(Job other) {
+    return startS < other.endS && other.startS < endS;
   }
 
   OperationSpan span() {

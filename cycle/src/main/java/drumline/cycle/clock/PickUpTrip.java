@@ -33,16 +33,14 @@ final class PickUpTrip {
     double readyS = partedS + pickUp.retractS();
     PositionSchedule schedule =
         new PositionSchedule(
-            rules,
-            spindle,
-            state -> Math.max(readyS, partedS + spindle.changeS(cutOffState, state)));
+            rules, spindle, state -> Math.max(readyS, partedS + spindle.reachS(state)));
     schedule.placeAll(jobs);
     double workedS = Math.max(readyS, schedule.endS());
     double outS = workedS + pickUp.ejectS();
     double backS = outS + pickUp.returnS();
     SpindleTrace trace = new SpindleTrace(0);
     trace.keep(cutOffState, partedS);
-    trace.follow(schedule.placed(), spindle, firstChangeS(schedule, cutOffState), workedS);
+    trace.follow(schedule.placed(), spindle, firstChangeS(schedule), workedS);
     return new PositionTimeline(
         position,
         CycleClock.spans(schedule.placed()),
@@ -57,11 +55,11 @@ final class PickUpTrip {
         0);
   }
 
-  private double firstChangeS(PositionSchedule schedule, SpindleState from) {
+  private double firstChangeS(PositionSchedule schedule) {
     return schedule.placed().stream()
         .filter(job -> !job.state().isFree())
         .findFirst()
-        .map(job -> spindle.changeS(from, job.state()))
+        .map(job -> spindle.reachS(job.state()))
         .orElse(0.0);
   }
 }

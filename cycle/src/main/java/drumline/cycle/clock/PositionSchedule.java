@@ -60,13 +60,8 @@ final class PositionSchedule {
     Job first = job.at(Math.max(notBeforeS, earliestS(job)));
     Job chosen = first;
     if (!fits(first)) {
-      double approachS = job.cutStartS() - job.startS();
       double[] startsS =
-          placed.stream()
-              .mapToDouble(other -> other.cutEndS() - approachS)
-              .filter(t -> t > first.startS())
-              .sorted()
-              .toArray();
+          placed.stream().mapToDouble(Job::endS).filter(t -> t > first.startS()).sorted().toArray();
       for (int k = 0; k < startsS.length && !fits(chosen); k++) {
         chosen = job.at(startsS[k]);
       }
@@ -110,20 +105,20 @@ final class PositionSchedule {
     return t;
   }
 
-  /** Whether the sums of shares stay in their limits while the job cuts; alone it always fits. */
+  /** Whether the sums of shares stay in their limits while the job runs; alone it always fits. */
   private boolean fits(Job job) {
-    List<Job> together = placed.stream().filter(job::cutsWith).toList();
-    return together.stream().allMatch(other -> fitsAt(job, together, other.cutStartS()))
-        && fitsAt(job, together, job.cutStartS());
+    List<Job> together = placed.stream().filter(job::runsWith).toList();
+    return together.stream().allMatch(other -> fitsAt(job, together, other.startS()))
+        && fitsAt(job, together, job.startS());
   }
 
   private boolean fitsAt(Job job, List<Job> together, double momentS) {
-    if (momentS < job.cutStartS()) {
+    if (momentS < job.startS()) {
       return true;
     }
     List<Job> now = new ArrayList<>();
     for (Job other : together) {
-      if (other.cutStartS() <= momentS && momentS < other.cutEndS()) {
+      if (other.startS() <= momentS && momentS < other.endS()) {
         now.add(other);
       }
     }

@@ -47,7 +47,7 @@ public record SpeedWindow(double lowestRevPerMin, double highestRevPerMin, Strin
 
   private static double gripLimit(Operation operation, WorkSpindle spindle) {
     Workholding grip = spindle.grip();
-    double pullN = SpindleShares.pullN(operation.loads(), spindle.gripDiameterMm());
+    double pullN = SpindleShares.pullN(operation.loads(), spindle);
     double neededN = grip.safetyRatio() * pullN / grip.frictionRatio();
     double sparedN =
         Math.min(grip.gripN() - neededN, SpindleShares.GREATEST_LOSS_RATIO * grip.gripN());

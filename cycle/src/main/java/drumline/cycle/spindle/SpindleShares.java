@@ -1,5 +1,6 @@
 package drumline.cycle.spindle;
 
+import drumline.cycle.spindle.WorkSpindle.AxialHold;
 import drumline.shop.machine.Workholding;
 import drumline.shop.operation.Loads;
 
@@ -67,9 +68,10 @@ public final class SpindleShares {
     return lossN > mostN ? 0 : grip.gripN() - lossN;
   }
 
-  /** Pull at the gripped surface in N: √((2·M/d)² + F²). */
-  public static double pullN(Loads loads, double gripDiameterMm) {
-    return Math.hypot(2 * loads.torqueNm() * 1000 / gripDiameterMm, loads.thrustN());
+  /** Pull at the gripped surface in N: √((2·M/d)² + F²), with F = 0 where a stop takes the thrust. */
+  public static double pullN(Loads loads, WorkSpindle spindle) {
+    double thrustN = spindle.hold() == AxialHold.STOP ? 0 : loads.thrustN();
+    return Math.hypot(2 * loads.torqueNm() * 1000 / spindle.gripDiameterMm(), thrustN);
   }
 
   /**
@@ -80,7 +82,7 @@ public final class SpindleShares {
    */
   public static double gripShareRatio(Loads loads, WorkSpindle spindle, double revPerMin) {
     double holdN = spindle.grip().frictionRatio() * gripAtN(spindle, revPerMin);
-    double needN = spindle.grip().safetyRatio() * pullN(loads, spindle.gripDiameterMm());
+    double needN = spindle.grip().safetyRatio() * pullN(loads, spindle);
     return needN == 0 ? 0 : needN / holdN;
   }
 }

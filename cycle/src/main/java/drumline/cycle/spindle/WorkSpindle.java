@@ -16,6 +16,7 @@ import drumline.shop.machine.Workholding;
  * @param orientS time to bring a stopping spindle to an angle and hold it, 0 or more
  * @param grip collet
  * @param gripDiameterMm diameter that the collet grips on, above 0
+ * @param hold what takes thrust towards the collet
  */
 public record WorkSpindle(
     double lowestRevPerMin,
@@ -25,7 +26,16 @@ public record WorkSpindle(
     double runUpRevPerMinPerS,
     double orientS,
     Workholding grip,
-    double gripDiameterMm) {
+    double gripDiameterMm,
+    AxialHold hold) {
+
+  /** What takes a thrust that pushes the work into the collet. */
+  public enum AxialHold {
+    /** The collet's friction: a bar could slide back. */
+    FRICTION,
+    /** A stop inside the spindle that the piece rests on: common practice for pick-up spindles. */
+    STOP
+  }
 
   /**
    * Checks the numbers.
@@ -53,7 +63,8 @@ public record WorkSpindle(
         drive.runUpRevPerMinPerS(),
         drive.orientS(),
         machine.workholding(),
-        diameters.drumMm());
+        diameters.drumMm(),
+        AxialHold.FRICTION);
   }
 
   /**
@@ -84,7 +95,8 @@ public record WorkSpindle(
         pickUp.runUpRevPerMinPerS(),
         pickUp.orientS(),
         grip,
-        diameters.pickUpMm());
+        diameters.pickUpMm(),
+        AxialHold.STOP);
   }
 
   /**

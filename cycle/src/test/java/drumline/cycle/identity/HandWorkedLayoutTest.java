@@ -188,7 +188,7 @@ class HandWorkedLayoutTest {
   void cutOffBarFeedAndThePickUpsRoundTrip() {
     // Last position: turn 0.2 s, cut-off not before the grip at 0.4 s, 40 turns at 2400 = 1 s, bar
     // feed 0.7 s: busy until 2.1 s. Pick-up: grip 0.4, cut-off 1.0, retract 0.5, back turning at
-    // 4800 is reached meanwhile (2400/12000 = 0.2 s), 80 turns = 1 s, eject 0.6, return 0.7: 4.2 s.
+    // 4800 is reached meanwhile (4800/12000 = 0.4 s), 80 turns = 1 s, eject 0.6, return 0.7: 4.2 s.
     // 4.2 > 2.1 + 0.5, so the pick-up sets the cycle.
     Timeline timeline =
         timeline(
@@ -237,7 +237,7 @@ class HandWorkedLayoutTest {
         .isInstanceOf(IllegalArgumentException.class)
         .hasMessageContaining("allowed: an operation of the route on a slide of test-drum");
     assertThatThrownBy(() -> timeline(machine, one, List.of(), new Placement("a", "1-end", 0, 0)))
-        .hasMessage("revPerMin is 0, allowed while turning: above 0");
+        .hasMessage("speed of a is 0.0 rev/min, allowed: above 0");
     Operation b = OperationSample.turning("b", 50);
     assertThatThrownBy(
             () ->

@@ -25,7 +25,7 @@ public final class HoleWork {
   public static Cut drill(
       RouteDraft draft, ToolChoice choice, double lengthMm, DepthTo depthTo, boolean first) {
     double diameter = choice.tool().sizeMm();
-    double feed = choice.window().feedHigh() * diameter;
+    double feed = DrillFeed.mmPerRev(choice, diameter);
     double start = draft.allowance("cutStart");
     DrillPass pass =
         DrillPass.solid(
@@ -47,7 +47,7 @@ public final class HoleWork {
 
   /** Spotting to a diameter, with a point of 90°, so that the mouth gets its chamfer too. */
   public static Cut spot(RouteDraft draft, ToolChoice choice, double mouthMm) {
-    double feed = choice.window().feedHigh() * Math.min(mouthMm, 10);
+    double feed = 0.5 * DrillFeed.mmPerRev(choice, mouthMm);
     double way = mouthMm / 2 + draft.allowance("cutStart");
     SpeedWindow speeds = SpeedWindow.of(choice.window(), mouthMm);
     return new SpecBuilder(choice)
@@ -64,7 +64,7 @@ public final class HoleWork {
   public static Cut counterbore(
       RouteDraft draft, ToolChoice choice, double fromDiameterMm, double lengthMm) {
     double diameter = choice.tool().sizeMm();
-    double feed = choice.window().feedHigh() * diameter * 0.7;
+    double feed = 0.7 * DrillFeed.mmPerRev(choice, diameter);
     double way = lengthMm + draft.allowance("cutStart");
     SpeedWindow speeds = SpeedWindow.of(choice.window(), diameter);
     return new SpecBuilder(choice)
@@ -120,7 +120,7 @@ public final class HoleWork {
       int holeCount,
       double armMm) {
     double diameter = choice.tool().sizeMm();
-    double feed = choice.window().feedHigh() * diameter;
+    double feed = DrillFeed.mmPerRev(choice, diameter);
     DrillPass pass =
         DrillPass.solid(
             diameter, pointAngle(choice), lengthMm, depthTo, draft.allowance("cutStart"), feed);

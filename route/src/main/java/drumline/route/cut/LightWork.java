@@ -3,10 +3,17 @@ package drumline.route.cut;
 import drumline.route.draft.RouteDraft;
 import drumline.route.draft.ToolChoice;
 import drumline.shop.feature.Engraving;
+import drumline.shop.material.CuttingProcess;
+import drumline.shop.material.CuttingWindow;
+import drumline.shop.material.CuttingWindow.TaylorConstants;
 import drumline.shop.operation.Loads;
+import drumline.shop.tooling.Tool;
 
 /** Knurling, engraving and deburring. */
 public final class LightWork {
+  /** Usual width of a knurling wheel; from memory. */
+  private static final double WHEEL_MM = 8;
+
   private LightWork() {}
 
   /**
@@ -17,7 +24,7 @@ public final class LightWork {
    */
   public static Cut knurl(RouteDraft draft, ToolChoice choice, double lengthMm, double diameterMm) {
     SpeedWindow speeds = SpeedWindow.of(choice.window(), diameterMm);
-    double wheel = Math.max(5, choice.tool().sizeMm());
+    double wheel = WHEEL_MM;
     double feed = choice.window().feedHigh();
     double axial = lengthMm > wheel ? (lengthMm - wheel) / feed : 0;
     double press = 0.15 * draft.inquiry().material().tensileMpa() * Math.min(lengthMm, wheel);
@@ -49,14 +56,30 @@ public final class LightWork {
   }
 
   /** A driven brush held against turning work for a set time. */
-  public static Cut brush(RouteDraft draft, ToolChoice choice) {
-    return new SpecBuilder(choice)
+  public static Cut brush(RouteDraft draft, Tool brush) {
+    return new SpecBuilder(brushing(brush))
         .time(0, draft.allowance("brushTime"))
         .driven(1500)
-        .on(choice.tool().sizeMm())
+        .on(brush.sizeMm())
         .chip(0, 0, 1)
         .way(0, draft.allowance("rapidApproach"))
         .with(Loads.NONE);
+  }
+
+  /** Speeds and life of a brush; from memory. */
+  public static ToolChoice brushing(Tool brush) {
+    return new ToolChoice(
+        brush,
+        new CuttingWindow(
+            CuttingProcess.MILL,
+            brush.family().toolMaterial(),
+            60,
+            190,
+            0,
+            0,
+            0,
+            new TaylorConstants(0.3, 1000),
+            "life of a brush from memory"));
   }
 
   /**

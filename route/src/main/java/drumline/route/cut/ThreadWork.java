@@ -95,7 +95,10 @@ public final class ThreadWork {
         .with(SpecBuilder.acrossAxis(load));
   }
 
-  /** Rolling by rolls fed to the work from the side, in a set number of turns. */
+  /**
+   * Rolling between two opposite rolls fed over the work from the side, in a set number of turns. The
+   * rolls press against each other, so the slide only draws the attachment in.
+   */
   public static Cut roll(RouteDraft draft, ToolChoice choice, ThreadSize size, double lengthMm) {
     SpeedWindow speeds = SpeedWindow.of(choice.window(), size.majorMm());
     double radial = RollingForce.radialN(draft.inquiry().material(), size, lengthMm);
@@ -107,7 +110,7 @@ public final class ThreadWork {
         .on(size.majorMm())
         .chip(size.pitchMm(), ThreadDepth.outsideMm(size.pitchMm()), 1)
         .way(size.pitchMm(), draft.allowance("rapidApproach"))
-        .with(new Loads(0.05 * radial, 0, radial, torque, 0, radial));
+        .with(new Loads(0.05 * radial, 0, 0, torque, 0, 0.1 * radial));
   }
 
   /** Passes for a pitch in steel: 1.9 + 3·P rounded, within one of the table of 06 section 2.5. */

@@ -10,6 +10,7 @@ import drumline.shop.operation.OrderRule;
 import drumline.shop.operation.PairRule;
 import drumline.shop.operation.Route;
 import drumline.shop.problem.Problem;
+import drumline.shop.tooling.Tool;
 import drumline.shop.tooling.ToolKind;
 import java.util.ArrayList;
 import java.util.List;
@@ -61,6 +62,21 @@ public final class RouteDraft {
               "Maybe add the family to a tool file or the values to a material file."));
     }
     return choice;
+  }
+
+  /** A tool that needs no cutting values, such as a brush; a problem is noted if there is none. */
+  public Optional<Tool> plainTool(String feature, ToolKind kind, double sizeMm) {
+    Optional<Tool> tool = crib.findTool(kind, sizeMm);
+    if (tool.isEmpty()) {
+      problems.add(
+          Problem.error(
+              "no-tool",
+              feature,
+              String.format(Locale.ROOT, "no %s of %.2f mm", words(kind), sizeMm),
+              "a tool family that covers the size",
+              "Maybe add the family to a tool file."));
+    }
+    return tool;
   }
 
   /** The tools at hand. */

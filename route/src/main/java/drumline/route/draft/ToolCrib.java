@@ -3,6 +3,7 @@ package drumline.route.draft;
 import drumline.shop.material.CuttingProcess;
 import drumline.shop.material.CuttingWindow;
 import drumline.shop.material.Material;
+import drumline.shop.tooling.Tool;
 import drumline.shop.tooling.ToolFamily;
 import drumline.shop.tooling.ToolKind;
 import java.util.List;
@@ -39,6 +40,14 @@ public record ToolCrib(List<ToolFamily> families, Material material) {
       }
     }
     return Optional.empty();
+  }
+
+  /** A tool of a kind and size, whatever it is made of. */
+  public Optional<Tool> findTool(ToolKind kind, double sizeMm) {
+    return families.stream()
+        .filter(family -> family.kind() == kind && family.covers(sizeMm))
+        .map(family -> family.tool(sizeMm))
+        .findFirst();
   }
 
   /** The greatest size of a kind that the material can be cut with in a process, 0 if none. */

@@ -76,7 +76,7 @@ final class CutOffMaking {
     double inner = boreAtCutMm(draft);
     double stock = draft.allowance("backFaceStock");
     draft
-        .tool("back-face", ToolKind.TURNING_FINISH, CuttingProcess.TURN_FINISH, 0)
+        .tool("back-face", ToolKind.TURNING_FINISH, CuttingProcess.TURN_FINISH, outer)
         .ifPresent(
             choice ->
                 new OperationMaker(draft, OperationKind.FACE, "back-face", "back-face")

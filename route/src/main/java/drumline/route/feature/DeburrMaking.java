@@ -21,6 +21,9 @@ import java.util.Optional;
 
 /** Burrs taken off where the print asks for it: rule {@code deburr-after}. */
 final class DeburrMaking {
+  private static final double CHAMFER_CUTTER_MM = 4;
+  private static final double BRUSH_MM = 40;
+
   private final RouteDraft draft;
 
   DeburrMaking(RouteDraft draft) {
@@ -36,28 +39,41 @@ final class DeburrMaking {
         draft.inquiry().part().features().stream()
             .filter(f -> f.id().equals(demand.ofFeature()))
             .findFirst();
-    boolean edge = demand.method() == Deburring.Method.CHAMFER;
+    if (demand.method() == Deburring.Method.CHAMFER) {
+      edges(demand, feature);
+    } else {
+      brush(demand, feature);
+    }
+  }
+
+  private void edges(Deburring demand, Optional<Feature> feature) {
     double path = feature.map(DeburrMaking::edgeMm).orElse(10.0);
     int places = feature.map(DeburrMaking::placeCount).orElse(1);
     draft
-        .tool(demand.id(), ToolKind.DEBURRING, CuttingProcess.MILL, edge ? 4 : 40)
+        .tool(demand.id(), ToolKind.DEBURRING, CuttingProcess.MILL, CHAMFER_CUTTER_MM)
         .ifPresent(
-            choice -> {
-              OperationMaker maker =
-                  new OperationMaker(draft, OperationKind.DEBURR, demand.id(), "deburr-after")
-                      .title((edge ? "chamfer edges of " : "brush ") + demand.ofFeature())
-                      .end(back(feature) ? WorkEnd.BACK : WorkEnd.FRONT)
-                      .from(fromEnd(feature) ? SlideKind.END : SlideKind.CROSS);
-              if (edge) {
-                maker
+            choice ->
+                maker(demand, feature)
+                    .title("chamfer edges of " + demand.ofFeature())
                     .needs(SpindleCondition.HELD, Equipment.LIVE_TOOL, Equipment.C_AXIS)
-                    .add(choice, LightWork.followEdge(draft, choice, path, places));
-              } else {
-                maker
+                    .add(choice, LightWork.followEdge(draft, choice, path, places)));
+  }
+
+  private void brush(Deburring demand, Optional<Feature> feature) {
+    draft
+        .plainTool(demand.id(), ToolKind.DEBURRING, BRUSH_MM)
+        .ifPresent(
+            tool ->
+                maker(demand, feature)
+                    .title("brush " + demand.ofFeature())
                     .needs(SpindleCondition.TURNING_ANY, Equipment.LIVE_TOOL)
-                    .add(choice, LightWork.brush(draft, choice));
-              }
-            });
+                    .add(LightWork.brushing(tool), LightWork.brush(draft, tool)));
+  }
+
+  private OperationMaker maker(Deburring demand, Optional<Feature> feature) {
+    return new OperationMaker(draft, OperationKind.DEBURR, demand.id(), "deburr-after")
+        .end(back(feature) ? WorkEnd.BACK : WorkEnd.FRONT)
+        .from(fromEnd(feature) ? SlideKind.END : SlideKind.CROSS);
   }
 
   private static boolean fromEnd(Optional<Feature> feature) {

@@ -12,6 +12,7 @@ import drumline.shop.contour.Edge;
 import drumline.shop.contour.End;
 import drumline.shop.machine.SlideKind;
 import drumline.shop.material.CuttingProcess;
+import drumline.shop.operation.CutRegion;
 import drumline.shop.operation.OperationKind;
 import drumline.shop.operation.WorkEnd;
 import drumline.shop.tooling.ToolKind;
@@ -87,7 +88,7 @@ final class HoleFinishing {
   private void bore(HolePlan.Step step, double before) {
     BoreStep print = step.step();
     double finishStock = draft.allowance("finishBoreStock");
-    double roughed = step.coreMm() - 2 * finishStock;
+    double roughed = HolePlan.largest(print, step.coreMm()) - 2 * finishStock;
     double bar = boringBarMm(before > 0 ? before : roughed);
     if (step.roughBored()) {
       draft
@@ -96,10 +97,7 @@ final class HoleFinishing {
               choice ->
                   maker(OperationKind.ROUGH_BORE, print.id(), "rough-bore")
                       .title("rough bore " + dia(roughed, print.toDepthMm()))
-                      .removes(
-                          List.of(
-                              regions.straight(
-                                  roughed, print.fromDepthMm() - 0.5, print.toDepthMm() - 0.1)))
+                      .removes(roughRegion(print, roughed))
                       .add(
                           choice,
                           TurningWork.rough(
@@ -126,6 +124,14 @@ final class HoleFinishing {
                             contourMm(print),
                             print.roughnessRaUm(),
                             print.largestDiameterMm())));
+  }
+
+  /** What roughing takes; nothing is counted for a taper, where the finishing cut's region says all. */
+  private List<CutRegion> roughRegion(BoreStep print, double roughed) {
+    return print.isTaper()
+        ? List.of()
+        : List.of(
+            regions.straight(roughed, print.fromDepthMm() - 0.5, print.toDepthMm() - 0.1));
   }
 
   /** Chamfers at mouths that neither the spot nor a boring cut makes. */

@@ -78,6 +78,11 @@ final class HolePlan {
     return new Step(step, method, core, deeperOpens ? 0 : drill, rough);
   }
 
+  /** Size at the wide end: the core's, or the taper's greater diameter. */
+  static double largest(BoreStep step, double core) {
+    return step.isTaper() ? step.largestDiameterMm() : core;
+  }
+
   private static boolean fine(BoreStep step) {
     return Surface.grade(step.tolerance(), step.largestDiameterMm()) <= 7;
   }

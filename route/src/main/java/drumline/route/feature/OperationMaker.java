@@ -13,6 +13,7 @@ import drumline.shop.operation.SpindleCondition;
 import drumline.shop.operation.WorkEnd;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Set;
 
 /** Writes one operation into the draft, piece by piece. */
@@ -34,7 +35,7 @@ final class OperationMaker {
     this.kind = kind;
     this.featureId = featureId;
     this.ruleId = ruleId;
-    this.id = featureId + "-" + kind.words().replace(' ', '-');
+    this.id = featureId + "-" + kind.name().toLowerCase(Locale.ROOT).replace('_', '-');
     this.title = kind.words();
   }
 

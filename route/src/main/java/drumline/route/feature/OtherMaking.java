@@ -22,6 +22,8 @@ import java.util.Locale;
  * Knurls, slotted forms and engraving: rules {@code knurl}, {@code slot-strokes}, {@code engrave}.
  */
 final class OtherMaking {
+  private static final double TIP_MM = 0.2;
+
   private final RouteDraft draft;
 
   OtherMaking(RouteDraft draft) {
@@ -39,7 +41,7 @@ final class OtherMaking {
     double diameter =
         GrooveMaking.outsideDiameterMm(draft.inquiry().part(), knurl.fromZMm(), length);
     draft
-        .tool(knurl.id(), ToolKind.KNURLING, CuttingProcess.KNURL, 0)
+        .tool(knurl.id(), ToolKind.KNURLING, CuttingProcess.KNURL, diameter)
         .ifPresent(
             choice ->
                 new OperationMaker(draft, OperationKind.KNURL, knurl.id(), "knurl")
@@ -73,7 +75,7 @@ final class OtherMaking {
     boolean outside = engraving.place() == Engraving.Place.OUTSIDE;
     WorkEnd end = engraving.place() == Engraving.Place.BACK_FACE ? WorkEnd.BACK : WorkEnd.FRONT;
     draft
-        .tool(engraving.id(), ToolKind.ENGRAVING, CuttingProcess.ENGRAVE, 0)
+        .tool(engraving.id(), ToolKind.ENGRAVING, CuttingProcess.ENGRAVE, TIP_MM)
         .ifPresent(
             choice ->
                 new OperationMaker(draft, OperationKind.ENGRAVE, engraving.id(), "engrave")

@@ -3,11 +3,9 @@ package drumline.route.feature;
 import drumline.route.draft.RouteDraft;
 import drumline.shop.contour.Edge;
 import drumline.shop.contour.OutsideStep;
-import drumline.shop.feature.ScrewThread;
 import drumline.shop.part.Part;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 
 /**
  * The outside as a turning tool meets it: surfaces with the radius they are turned to, and which of
@@ -20,12 +18,18 @@ final class OutsideProfile {
   /**
    * One step with what turning makes of it.
    *
-   * @param step the print's step
+   * @param step the step as turning leaves it
    * @param turnedRadiusMm largest radius after finishing: the blank's for a rolled thread
    * @param finished whether a finishing cut follows
    * @param behind whether a larger diameter stands in front of it
+   * @param blank whether it is the blank of a rolled thread
    */
-  record Face(OutsideStep step, double turnedRadiusMm, boolean finished, boolean behind) {
+  record Face(
+      OutsideStep step,
+      double turnedRadiusMm,
+      boolean finished,
+      boolean behind,
+      boolean blank) {
 
     /** Radius that roughing leaves. */
     double roughRadiusMm(double stockMm) {
@@ -36,15 +40,12 @@ final class OutsideProfile {
   OutsideProfile(RouteDraft draft) {
     this.draft = draft;
     double largest = 0;
-    for (OutsideStep step : draft.inquiry().part().outside()) {
-      Optional<ScrewThread> rolled = ThreadChoice.rolledOn(draft, step.id());
-      double radius =
-          rolled
-              .map(t -> t.size().start().rollBlankMm().orElse(t.size().majorMm()) / 2)
-              .orElse(step.largestDiameterMm() / 2);
+    for (OutsideStep step : TurnedPart.of(draft).outside()) {
+      boolean blank = ThreadChoice.rolledOn(draft, step.id()).isPresent();
+      double radius = step.largestDiameterMm() / 2;
       boolean turned = step.surface() == OutsideStep.Surface.TURNED;
-      boolean finished = turned && (rolled.isPresent() || Surface.needsFinish(step));
-      faces.add(new Face(step, radius, finished, turned && radius < largest - 1e-6));
+      boolean finished = turned && (blank || Surface.needsFinish(step));
+      faces.add(new Face(step, radius, finished, turned && radius < largest - 1e-6, blank));
       largest = Math.max(largest, radius);
     }
   }

@@ -42,7 +42,7 @@ final class OutsideTurning {
     double outer = profile.barRadiusMm() * 2;
     double inner = draft.inquiry().bar().boreMm();
     draft
-        .tool("front-face", ToolKind.TURNING_ROUGH, CuttingProcess.TURN_ROUGH, 0)
+        .tool("front-face", ToolKind.TURNING_ROUGH, CuttingProcess.TURN_ROUGH, outer)
         .ifPresent(
             choice -> {
               Cut cut = TurningWork.face(draft, choice, stock, outer, inner, roughness);
@@ -72,7 +72,7 @@ final class OutsideTurning {
     OutsideStep step = face.step();
     double length = step.toZMm();
     draft
-        .tool(step.id(), ToolKind.TURNING_ROUGH, CuttingProcess.TURN_ROUGH, 0)
+        .tool(step.id(), ToolKind.TURNING_ROUGH, CuttingProcess.TURN_ROUGH, 2 * outer)
         .ifPresent(
             choice -> {
               Cut cut =
@@ -86,7 +86,7 @@ final class OutsideTurning {
 
   private void finish(Face face) {
     OutsideStep step = face.step();
-    boolean blank = face.turnedRadiusMm() < step.largestDiameterMm() / 2 - 1e-6;
+    boolean blank = face.blank();
     String rule = blank ? "blank-for-rolling" : step.isTaper() ? "finish-taper" : "finish-by-grade";
     String size =
         blank
@@ -98,7 +98,11 @@ final class OutsideTurning {
                     + " × "
                     + Words.mm(step.lengthMm());
     draft
-        .tool(step.id(), ToolKind.TURNING_FINISH, CuttingProcess.TURN_FINISH, 0)
+        .tool(
+            step.id(),
+            ToolKind.TURNING_FINISH,
+            CuttingProcess.TURN_FINISH,
+            2 * face.turnedRadiusMm())
         .ifPresent(
             choice -> {
               Cut cut =
@@ -131,7 +135,7 @@ final class OutsideTurning {
     double largest = plain.stream().mapToDouble(f -> 2 * f.turnedRadiusMm()).max().orElseThrow();
     String id = plain.get(0).step().id();
     draft
-        .tool(id, ToolKind.TURNING_FINISH, CuttingProcess.TURN_FINISH, 0)
+        .tool(id, ToolKind.TURNING_FINISH, CuttingProcess.TURN_FINISH, largest)
         .ifPresent(
             choice -> {
               double way = length + (plain.size() - 1) * 2;

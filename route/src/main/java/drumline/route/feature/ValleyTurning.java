@@ -69,7 +69,11 @@ final class ValleyTurning {
   private void finish(Face face) {
     OutsideStep step = face.step();
     draft
-        .tool(step.id(), ToolKind.TURNING_FINISH, CuttingProcess.TURN_FINISH, 0)
+        .tool(
+            step.id(),
+            ToolKind.TURNING_FINISH,
+            CuttingProcess.TURN_FINISH,
+            2 * face.turnedRadiusMm())
         .ifPresent(
             choice -> {
               Cut cut =

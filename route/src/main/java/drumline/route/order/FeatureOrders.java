@@ -107,7 +107,10 @@ final class FeatureOrders {
     draft.orderAll(draft.of(hole.id(), CROSS_DRILL), draft.of(hole.id(), CROSS_TAP), "cross-hole");
     Set<String> bores = hosts.boresAtZ(hole.zMm());
     List<Operation> drill = draft.of(hole.id(), CROSS_DRILL);
-    draft.orderAll(on(bores, Set.of(SPOT, DRILL)), drill, "mill-after-turn");
+    draft.orderAll(
+        on(bores, Set.of(SPOT, DRILL)).stream().filter(o -> o.end() == WorkEnd.FRONT).toList(),
+        drill,
+        "mill-after-turn");
     draft.orderAll(
         drill,
         on(bores, Set.of(REAM, FINISH_BORE)).stream()

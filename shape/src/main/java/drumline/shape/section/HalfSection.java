@@ -104,6 +104,38 @@ public final class HalfSection {
     return OutlineReader.outlines(geometry);
   }
 
+  /** Stretches of material along the axis at a distance from it, front to back. */
+  public List<Span> spansAtR(double rMm) {
+    return SectionLines.alongAxis(geometry, rMm);
+  }
+
+  /** Stretches of material across the axis at a place along it, from the axis outwards. */
+  public List<Span> spansAtZ(double zMm) {
+    return SectionLines.acrossAxis(geometry, zMm);
+  }
+
+  /** Corners of the outlines where surfaces meet under an angle; points of arcs are left out. */
+  public List<PointZr> sharpCorners() {
+    return SectionLines.sharpCorners(outlines());
+  }
+
+  /** All that lies between the axis and the outermost surface: what is seen from outside. */
+  public HalfSection shadow() {
+    HalfSection shadow = EMPTY;
+    for (List<PointZr> outline : outlines()) {
+      for (int i = 0; i < outline.size(); i++) {
+        PointZr a = outline.get(i);
+        PointZr b = outline.get((i + 1) % outline.size());
+        if (a.zMm() != b.zMm() && a.rMm() + b.rMm() > 0) {
+          PointZr underA = new PointZr(a.zMm(), 0);
+          PointZr underB = new PointZr(b.zMm(), 0);
+          shadow = shadow.union(of(List.of(underA, a, b, underB)));
+        }
+      }
+    }
+    return shadow;
+  }
+
   /** Area in mm². */
   public double areaMm2() {
     return geometry.getArea();

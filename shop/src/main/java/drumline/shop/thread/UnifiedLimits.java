@@ -15,39 +15,57 @@ import drumline.shop.thread.ThreadSize.InternalLimits;
  * <p>Source: [ASME-B1.1] 2003, sections 5 and 8; from memory. Rounding, found by comparing with the
  * tables: T to six decimals; the allowance is 0.3 times T rounded to four, a half to the even
  * digit; limits to four decimals; the lower limit of the minor diameter from 0.138 in, and the
- * upper one of 2B, to three, the upper one after adding size and tolerance rounded to four. All
- * diameters D in inches, p = 1/threads per inch.
+ * upper one of 2B, to three, the upper one after adding size and tolerance rounded to four. In
+ * these formulas D, p and LE are in inches.
  *
- * @param majorIn major diameter D, 0.06 to 2 in
- * @param pitchIn pitch p, in
- * @param engagementIn length of engagement LE, in
+ * @param majorMm major diameter D, 1.524 to 50.8 mm
+ * @param pitchMm pitch p, mm
+ * @param engagementMm length of engagement LE, mm
  * @param threadClass 2 or 3
  */
-record UnifiedLimits(double majorIn, double pitchIn, double engagementIn, int threadClass) {
+record UnifiedLimits(double majorMm, double pitchMm, double engagementMm, int threadClass) {
 
   private static final double IN_MM = 25.4;
   private static final double QUARTER_INCH = 0.25;
   private static final double FOUR_DECIMALS_BELOW_IN = 0.138;
 
-  double pitchDiameterIn() {
-    return StandardRounding.halfUp(majorIn - 0.75 * height(), 4);
+  double pitchDiameterMm() {
+    return mm(pitchDiameterIn());
   }
 
-  double minorIn() {
-    return majorIn - 1.25 * height();
+  double minorMm() {
+    return minorIn() * IN_MM;
+  }
+
+  private double majorIn() {
+    return StandardRounding.halfUp(majorMm / IN_MM, 6);
+  }
+
+  private double pitchIn() {
+    return pitchMm / IN_MM;
+  }
+
+  private double pitchDiameterIn() {
+    return StandardRounding.halfUp(majorIn() - 0.75 * height(), 4);
+  }
+
+  private double minorIn() {
+    return majorIn() - 1.25 * height();
   }
 
   private double height() {
-    return pitchIn * Math.sqrt(3) / 2;
+    return pitchIn() * Math.sqrt(3) / 2;
   }
 
   private double twoThirdsPower() {
-    return Math.cbrt(pitchIn * pitchIn);
+    return Math.cbrt(pitchIn() * pitchIn());
   }
 
   private double basicToleranceIn() {
     double t =
-        0.0015 * Math.cbrt(majorIn) + 0.0015 * Math.sqrt(engagementIn) + 0.015 * twoThirdsPower();
+        0.0015 * Math.cbrt(majorIn())
+            + 0.0015 * Math.sqrt(engagementMm / IN_MM)
+            + 0.015 * twoThirdsPower();
     return StandardRounding.halfUp(t, 6);
   }
 
@@ -58,7 +76,7 @@ record UnifiedLimits(double majorIn, double pitchIn, double engagementIn, int th
   }
 
   ExternalLimits external() {
-    double majorMaxIn = StandardRounding.halfUp(majorIn, 4) - allowanceIn();
+    double majorMaxIn = StandardRounding.halfUp(majorIn(), 4) - allowanceIn();
     double pitchMaxIn = pitchDiameterIn() - allowanceIn();
     double crestIn = StandardRounding.halfUp(0.06 * twoThirdsPower(), 4);
     double share = threadClass == 3 ? 0.75 : 1;
@@ -70,7 +88,7 @@ record UnifiedLimits(double majorIn, double pitchIn, double engagementIn, int th
   InternalLimits internal() {
     double share = threadClass == 3 ? 0.975 : 1.3;
     double widthIn = StandardRounding.halfUp(share * basicToleranceIn(), 4);
-    boolean fine = majorIn < FOUR_DECIMALS_BELOW_IN;
+    boolean fine = majorIn() < FOUR_DECIMALS_BELOW_IN;
     double minorMinIn = StandardRounding.halfUp(minorIn(), fine ? 4 : 3);
     double fineMaxIn =
         StandardRounding.halfUp(minorIn(), 4) + StandardRounding.halfUp(minorToleranceIn(), 4);
@@ -81,15 +99,15 @@ record UnifiedLimits(double majorIn, double pitchIn, double engagementIn, int th
   }
 
   private double minorToleranceIn() {
-    double regular = 0.25 * pitchIn - 0.4 * pitchIn * pitchIn;
-    if (threadClass == 2 && majorIn >= QUARTER_INCH) {
+    double regular = 0.25 * pitchIn() - 0.4 * pitchIn() * pitchIn();
+    if (threadClass == 2 && majorIn() >= QUARTER_INCH) {
       return regular;
     }
-    boolean coarse = pitchIn > 1.0 / 12.5;
-    double closeIn = coarse ? 0.12 * pitchIn : 0.23 * pitchIn - 1.5 * pitchIn * pitchIn;
+    boolean coarse = pitchIn() > 1.0 / 12.5;
+    double closeIn = coarse ? 0.12 * pitchIn() : 0.23 * pitchIn() - 1.5 * pitchIn() * pitchIn();
     double atLeastIn = threadClass == 2 ? regular : closeIn;
-    double formulaIn = 0.05 * twoThirdsPower() + 0.03 * pitchIn / majorIn - 0.002;
-    return Math.min(Math.max(formulaIn, atLeastIn), 0.394 * pitchIn);
+    double formulaIn = 0.05 * twoThirdsPower() + 0.03 * pitchIn() / majorIn() - 0.002;
+    return Math.min(Math.max(formulaIn, atLeastIn), 0.394 * pitchIn());
   }
 
   private static double mm(double in) {

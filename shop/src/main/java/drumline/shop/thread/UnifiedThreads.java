@@ -16,9 +16,8 @@ import java.util.regex.Pattern;
  * Unified inch threads #0 to 2 in of the series UNC, UNF and UNEF; class 2A/2B unless the name says
  * class 3.
  *
- * <p>Drill before tapping: for three quarters of the full thread height, D − 0.974 p, but never
- * below the smallest minor diameter; before forming: D − 0.45 p; both rounded to 0.05 mm, common
- * practice.
+ * <p>Drill before tapping: for three quarters of the full thread height, D − 0.974 p; before
+ * forming: D − 0.45 p; both rounded to 0.05 mm, common practice.
  *
  * <p>Source: [ASME-B1.1] 2003, table 1; limits see {@link UnifiedLimits}. Known limits: class 1 and
  * the constant-pitch series are not covered.
@@ -26,15 +25,20 @@ import java.util.regex.Pattern;
 final class UnifiedThreads implements ThreadFamily {
 
   private static final double IN_MM = 25.4;
+
+  /** A size written in decimals may be rounded to three of them. */
+  private static final double NEAR_MM = 0.015;
+
   private static final Pattern NAME =
       Pattern.compile(
           "(?:No\\.?\\s*)?(#?\\d+/\\d+|\\d+[ \\-]\\d+/\\d+|#?\\d+|\\d*\\.\\d+)\\s*-\\s*"
               + "(\\d+ 1/2|\\d+(?:\\.\\d+)?)(?:[\\s\\-]*(UNC|UNF|UNEF))?(?:[\\s\\-]*(\\d)([AB]))?");
 
-  private record Size(String size, double majorIn, double perInch, String series) {
+  private record Size(String size, double majorMm, double perInchCount, String series) {
 
     String designation() {
-      String count = perInch == Math.rint(perInch) ? "" + (int) perInch : "" + perInch;
+      String count =
+          perInchCount == Math.rint(perInchCount) ? "" + (int) perInchCount : "" + perInchCount;
       return size + "-" + count + " " + series;
     }
 
@@ -44,7 +48,8 @@ final class UnifiedThreads implements ThreadFamily {
     }
 
     private boolean isDecimal(String written) {
-      return written.contains(".") && Math.abs(Double.parseDouble(written) - majorIn) < 0.0006;
+      return written.contains(".")
+          && Math.abs(Double.parseDouble(written) * IN_MM - majorMm) < NEAR_MM;
     }
   }
 
@@ -55,8 +60,10 @@ final class UnifiedThreads implements ThreadFamily {
       for (String series : List.of("UNC", "UNF", "UNEF")) {
         row.findFigure(series.toLowerCase(Locale.ROOT) + "_per_inch")
             .ifPresent(
-                perInch ->
-                    sizes.add(new Size(row.text("size"), row.figure("major_in"), perInch, series)));
+                perInch -> {
+                  double majorMm = row.figure("major_in") * IN_MM;
+                  sizes.add(new Size(row.text("size"), majorMm, perInch, series));
+                });
       }
     }
   }
@@ -80,38 +87,35 @@ final class UnifiedThreads implements ThreadFamily {
     double perInch = Double.parseDouble(matcher.group(2).replace(" 1/2", ".5"));
     String written = matcher.group(1);
     return sizes.stream()
-        .filter(size -> size.perInch() == perInch && size.isCalled(written))
+        .filter(size -> size.perInchCount() == perInch && size.isCalled(written))
         .filter(size -> series == null || size.series().equals(series))
         .findFirst()
         .map(size -> thread(size, Integer.parseInt(classText)));
   }
 
   private static ThreadSize thread(Size size, int threadClass) {
-    double pitchIn = 1 / size.perInch();
-    double engagementIn = size.series().equals("UNEF") ? 9 * pitchIn : size.majorIn();
-    UnifiedLimits limits = new UnifiedLimits(size.majorIn(), pitchIn, engagementIn, threadClass);
+    double pitchMm = IN_MM / size.perInchCount();
+    double engagementMm = size.series().equals("UNEF") ? 9 * pitchMm : size.majorMm();
+    UnifiedLimits limits = new UnifiedLimits(size.majorMm(), pitchMm, engagementMm, threadClass);
     return new ThreadSize(
         size.designation(),
         ThreadSystem.UNIFIED,
         ThreadHand.RIGHT,
         threadClass + "A/" + threadClass + "B",
-        size.majorIn() * IN_MM,
-        pitchIn * IN_MM,
-        limits.pitchDiameterIn() * IN_MM,
-        limits.minorIn() * IN_MM,
+        size.majorMm(),
+        pitchMm,
+        limits.pitchDiameterMm(),
+        limits.minorMm(),
         Optional.of(limits.external()),
         Optional.of(limits.internal()),
         Optional.empty(),
-        start(size, pitchIn, limits));
+        start(size.majorMm(), pitchMm, limits.external()));
   }
 
-  private static ThreadStart start(Size size, double pitchIn, UnifiedLimits limits) {
-    double drillMm = StandardRounding.toTwentieth((size.majorIn() - 0.974 * pitchIn) * IN_MM);
-    double formMm = StandardRounding.toTwentieth((size.majorIn() - 0.45 * pitchIn) * IN_MM);
-    ExternalLimits external = limits.external();
+  private static ThreadStart start(double majorMm, double pitchMm, ExternalLimits external) {
     return new ThreadStart(
-        OptionalDouble.of(drillMm),
-        OptionalDouble.of(formMm),
+        OptionalDouble.of(StandardRounding.toTwentieth(majorMm - 0.974 * pitchMm)),
+        OptionalDouble.of(StandardRounding.toTwentieth(majorMm - 0.45 * pitchMm)),
         OptionalDouble.of(
             StandardRounding.halfUp((external.pitchMaxMm() + external.pitchMinMm()) / 2, 3)));
   }

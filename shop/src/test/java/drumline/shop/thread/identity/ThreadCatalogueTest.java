@@ -141,10 +141,9 @@ class ThreadCatalogueTest {
 
     if (thread.taperRatio() == 0 && start.tapDrillMm().isPresent()) {
       var internal = thread.internal().orElseThrow();
-      // A drill cuts a little over its size; 0.03 mm below the limit is what tables allow.
       assertThat(start.tapDrillMm().getAsDouble())
           .as(designation)
-          .isBetween(internal.minorMinMm() - 0.03, internal.minorMaxMm());
+          .isBetween(internal.minorMinMm(), internal.minorMaxMm());
     }
     start
         .formTapDrillMm()

@@ -70,6 +70,33 @@ class ThreadTablesTest {
         .isCloseTo(row.figure(column), within(halfDigit));
   }
 
+  static List<FigureTable.Row> pipe() {
+    return FigureTable.read(ThreadTablesTest.class, "pipe-g.csv").rows();
+  }
+
+  @ParameterizedTest
+  @MethodSource("pipe")
+  void pipeThreadsAreThePrintedOnes(FigureTable.Row row) {
+    ThreadSize thread = ThreadCatalogue.find(row.text("name")).orElseThrow();
+    var external = thread.external().orElseThrow();
+    var internal = thread.internal().orElseThrow();
+
+    assertExact(row, "pitch_mm", thread.pitchMm());
+    assertExact(row, "major_mm", external.majorMaxMm());
+    assertExact(row, "pitch_diameter_mm", thread.pitchDiameterMm());
+    assertExact(row, "minor_mm", internal.minorMinMm());
+    assertExact(row, "pitch_tolerance_mm", internal.pitchMaxMm() - internal.pitchMinMm());
+    assertExact(row, "pitch_tolerance_mm", external.pitchMaxMm() - external.pitchMinMm());
+    assertExact(row, "minor_tolerance_mm", internal.minorMaxMm() - internal.minorMinMm());
+    assertExact(row, "major_tolerance_mm", external.majorMaxMm() - external.majorMinMm());
+  }
+
+  private static void assertExact(FigureTable.Row row, String column, double ours) {
+    assertThat(ours)
+        .as("%s of %s", column, row.text("name"))
+        .isCloseTo(row.figure(column), within(1e-9));
+  }
+
   @ParameterizedTest
   @MethodSource("npt")
   void nptPitchDiametersAndLengthsAreThePrintedOnes(FigureTable.Row row) {
