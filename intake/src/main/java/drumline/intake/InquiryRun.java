@@ -27,6 +27,7 @@ import drumline.shop.part.Bar;
 import drumline.shop.part.Part;
 import drumline.shop.problem.Problem;
 import drumline.shop.tooling.ToolFamily;
+import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -81,9 +82,9 @@ final class InquiryRun {
     var rates = require(block, "rates", RatesForm.FORM).map(RatesForm::read);
     @Nullable Today today =
         block.block("today", RatesForm.TODAY).map(RatesForm::readToday).orElse(null);
-    Wishes wishes =
-        block.block("wishes", WishesForm.FORM).map(WishesForm::read).orElse(WishesForm.none());
-    choice.checkMachines(block, wishes);
+    Optional<Block> wished = block.block("wishes", WishesForm.FORM);
+    Wishes wishes = wished.map(WishesForm::read).orElse(WishesForm.none());
+    choice.checkMachines(wished.map(w -> w.items("machines")).orElse(List.of()));
     Optional<Material> material = block.require("material").flatMap(choice::material);
     Optional<Bar> bar = require(block, "bar", BarForm.FORM).map(BarForm::read);
     Bar orUnknown = bar.orElse(new Bar(Bar.Shape.ROUND, Double.NaN, 0, "h9", Double.NaN));
@@ -140,13 +141,23 @@ final class InquiryRun {
   private List<Path> paths(Optional<Block> block, String key) {
     List<Path> paths = new ArrayList<>();
     for (Field field : block.map(b -> b.items(key)).orElse(List.of())) {
-      try {
-        paths.add(folder.resolve(field.text()));
-      } catch (InvalidPathException e) {
-        field.report("file-missing", field.node().words(), "a file that exists", "");
+      Optional<Path> file = find(field.text());
+      if (file.isPresent()) {
+        paths.add(file.get());
+      } else {
+        field.report(
+            "file-missing", field.node().words(), "a file, as seen from the inquiry's folder", "");
       }
     }
     return paths;
+  }
+
+  private Optional<Path> find(String name) {
+    try {
+      return Optional.of(folder.resolve(name)).filter(Files::isRegularFile);
+    } catch (InvalidPathException e) {
+      return Optional.empty();
+    }
   }
 
   private static List<Field.Named> changes(Block top, LibraryKind kind) {

@@ -20,12 +20,12 @@ public final class StudyPictures {
 
   /** The cycle wall. */
   public static String wall(MachineStudy study, PlannedLayout plan) {
-    return CycleWall.svg(plan.timeline(), study.route(), study.machine(), plan.states());
+    return CycleWall.svg(plan.timeline(), study.route(), study.machine(), plan.states().positions());
   }
 
   /** The workpiece after each position. */
   public static String strip(MachineStudy study, PlannedLayout plan) {
-    return FilmStrip.svg(study.inquiry().part().name(), plan.states());
+    return FilmStrip.svg(study.inquiry().part().name(), plan.states().positions());
   }
 
   /** What the piece costs, share by share. */

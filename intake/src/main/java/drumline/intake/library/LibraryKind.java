@@ -2,6 +2,7 @@ package drumline.intake.library;
 
 import drumline.intake.form.Form;
 import drumline.intake.form.UnitsField;
+import java.util.List;
 
 /** Kinds of library. */
 public enum LibraryKind {
@@ -26,6 +27,25 @@ public enum LibraryKind {
   /** Key of the list of entries. */
   public String key() {
     return word + "s";
+  }
+
+  /** All forms that a file of this kind is made of; its JSON Schema names the same keys. */
+  public List<Form> forms() {
+    return switch (this) {
+      case MATERIALS ->
+          List.of(form(), MaterialForm.FORM, MaterialForm.FORCE, WindowForm.FORM, WindowForm.LIFE);
+      case TOOLS -> List.of(form(), ToolForm.FORM);
+      case MACHINES ->
+          List.of(
+              form(),
+              MachineForm.FORM,
+              MachineForm.BAR_FEED,
+              MachineForm.COST,
+              DriveForm.DRIVE,
+              DriveForm.WORKHOLDING,
+              SlideForm.FORM,
+              PickUpForm.FORM);
+    };
   }
 
   /** Keys at the top of a file. */

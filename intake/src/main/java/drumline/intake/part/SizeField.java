@@ -12,6 +12,7 @@ import drumline.shop.tolerance.ToleranceParsed;
 import drumline.shop.tolerance.ToleranceReader;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.regex.Pattern;
 
 /**
  * Reads a size with its tolerance, in one text ({@code 12 mm h9}) or with the tolerance under a key
@@ -23,6 +24,9 @@ record SizeField(String generalTolerance) {
 
   /** Width in mm given to a size too small for the general tolerance's table. */
   private static final double SMALLEST_GENERAL_MM = 0.1;
+
+  /** Letters without a figure behind a number: a unit that is not known. */
+  private static final Pattern UNIT_LIKE = Pattern.compile("[A-Za-zµμ]+(/[A-Za-z]+)?");
 
   private static final String SIZE_ALLOWED =
       "a size with its unit and, if wanted, its tolerance, such as 12 mm h9 or 0.5 in ±0.002 in";
@@ -45,10 +49,14 @@ record SizeField(String generalTolerance) {
   Size read(Field field, Optional<Field> toleranceField) {
     Optional<SizeText> taken = SizeText.find(field.text());
     if (taken.isEmpty()) {
-      double unreadable = field.quantity(QuantityKind.LENGTH, Range.POSITIVE);
-      return new Size(unreadable, broken().tolerance());
+      field.quantity(QuantityKind.LENGTH, Range.POSITIVE);
+      return broken();
     }
     String inline = taken.get().tolerance();
+    if (UNIT_LIKE.matcher(inline).matches()) {
+      field.quantity(QuantityKind.LENGTH, Range.POSITIVE);
+      return broken();
+    }
     double nominalMm = nominalMm(field, taken.get().size());
     if (Double.isNaN(nominalMm)) {
       return broken();

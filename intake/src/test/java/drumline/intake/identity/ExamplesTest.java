@@ -1,7 +1,10 @@
-package drumline.intake;
+package drumline.intake.identity;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import drumline.intake.InquiryReader;
+import drumline.intake.ProjectRoot;
+import drumline.intake.ReadResult;
 import drumline.intake.library.LibraryPaths;
 import drumline.shop.problem.Problem;
 import java.nio.file.Path;
