@@ -22,8 +22,7 @@ final class CostJson {
         .forEach(
             share ->
                 shares.put(
-                    share.kind().words(),
-                    share.amount().setScale(DECIMALS, RoundingMode.HALF_UP)));
+                    share.kind().words(), share.amount().setScale(DECIMALS, RoundingMode.HALF_UP)));
     var today = MoneyAgainstToday.find(inquiry, money);
     if (today.isEmpty()) {
       node.putNull("todayPerPiece");

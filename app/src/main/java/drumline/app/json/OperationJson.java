@@ -40,8 +40,7 @@ final class OperationJson {
     node.put("forceN", round(operation.loads().cuttingForceN(), 0));
     node.put("torqueNm", round(operation.loads().torqueNm(), 2));
     node.put(
-        "powerKw",
-        round(operation.loads().spindlePowerKw(n) + operation.loads().toolPowerKw(), 2));
+        "powerKw", round(operation.loads().spindlePowerKw(n) + operation.loads().toolPowerKw(), 2));
     ToolWear wear = tools.get(operation.id());
     node.put("toolLifePieces", wear == null ? 0 : (long) (60 * wear.lifeMin() / wear.cutS()));
     ArrayNode sources = node.putArray("sources");

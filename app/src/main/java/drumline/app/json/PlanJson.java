@@ -96,8 +96,7 @@ public final class PlanJson {
     audit(node.putObject("audit"), plan);
   }
 
-  private static void times(
-      ObjectNode node, PositionTimeline position, OperationJson operations) {
+  private static void times(ObjectNode node, PositionTimeline position, OperationJson operations) {
     node.put("timeS", round(position.busyS(), 3));
     node.put("slackS", round(position.slackS(), 3));
     ArrayNode list = node.putArray("operations");

@@ -26,9 +26,7 @@ final class EdgeCost implements ToDoubleBiFunction<Operation, Double> {
   @Override
   public double applyAsDouble(Operation operation, Double spindleRevPerMin) {
     BigDecimal price =
-        inquiry
-            .rates()
-            .convert(operation.tool().price(), operation.tool().family().currency());
+        inquiry.rates().convert(operation.tool().price(), operation.tool().family().currency());
     ToolWear wear = ToolWear.of(operation, spindleRevPerMin, longestLifeMin, price);
     double edge = wear.pricePerEdge().doubleValue() + wear.changeMin() * standingPerMin;
     return edge * wear.cutS() / (60 * wear.lifeMin());

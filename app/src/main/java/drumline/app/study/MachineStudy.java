@@ -29,11 +29,7 @@ public record MachineStudy(
   }
 
   static MachineStudy planned(
-      Inquiry inquiry,
-      Machine machine,
-      Route route,
-      PlannedLayout plan,
-      List<Problem> problems) {
+      Inquiry inquiry, Machine machine, Route route, PlannedLayout plan, List<Problem> problems) {
     return new MachineStudy(inquiry, machine, route, Optional.of(plan), problems);
   }
 

@@ -25,8 +25,7 @@ public record MoneyAgainstToday(Saving saving, Payback payback) {
     }
     BigDecimal cost = inquiry.rates().convert(today.costPerPiece(), today.currency());
     Saving saving = Saving.of(money.cost(), cost, inquiry.volumes().perYearCount());
-    BigDecimal writeOff =
-        money.writeOffPerYear(Assumptions.usual().writeOffYearsCount());
+    BigDecimal writeOff = money.writeOffPerYear(Assumptions.usual().writeOffYearsCount());
     return Optional.of(
         new MoneyAgainstToday(saving, Payback.of(money.investment(), saving, writeOff)));
   }

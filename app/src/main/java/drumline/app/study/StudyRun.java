@@ -12,6 +12,7 @@ import drumline.planner.api.PlannerSettings;
 import drumline.planner.api.PlanningResult;
 import drumline.planner.api.ProgressListener;
 import drumline.planner.check.TimelineAudit;
+import drumline.planner.slack.FreeSpeeds;
 import drumline.planner.slack.SlackSpending;
 import drumline.planner.translate.RouteTranslator;
 import drumline.planner.translate.SpeedRefinement;
@@ -19,7 +20,7 @@ import drumline.planner.translate.Translation;
 import drumline.planner.translate.TranslationResult;
 import drumline.route.RouteDerivation;
 import drumline.route.feature.TurnedPart;
-import drumline.route.machine.PartingSpeed;
+import drumline.route.machine.MachineRoute;
 import drumline.route.rule.Allowances;
 import drumline.shape.proof.RemovalProof;
 import drumline.shape.section.PartSection;
@@ -69,8 +70,8 @@ public final class StudyRun {
   private MachineStudy run(ProgressListener listener, Cancel cancel) {
     Allowances allowances = Allowances.shipped();
     Route derived =
-        PartingSpeed.adapt(
-            RouteDerivation.derive(inquiry, allowances), machine, allowances);
+        MachineRoute.adapt(
+            RouteDerivation.derive(inquiry, allowances), machine, inquiry, allowances);
     List<Problem> problems = new ArrayList<>(derived.problems());
     if (hasErrors(problems)) {
       return MachineStudy.unplanned(inquiry, machine, derived, problems);
@@ -83,8 +84,7 @@ public final class StudyRun {
       return MachineStudy.unplanned(inquiry, machine, route, problems);
     }
     Translation translation = translated.translation().orElseThrow();
-    PlanningResult result =
-        Planner.plan(translation.problem(), settings, listener, cancel);
+    PlanningResult result = Planner.plan(translation.problem(), settings, listener, cancel);
     List<String> notes = new ArrayList<>(translation.notes());
     longest.divided().forEach(text -> notes.add("Divided so that it does not govern: " + text));
     if (result instanceof PlanningResult.Planned planned) {
@@ -110,9 +110,9 @@ public final class StudyRun {
     Layout fastest =
         SpeedRefinement.refine(
             route, machine, diameters, translation.layout(planned.layout()), pinned);
-    Layout layout =
-        SlackSpending.spend(
-            route, machine, clock, fastest, new EdgeCost(inquiry, machine), pinned);
+    Layout slowed =
+        SlackSpending.spend(route, machine, clock, fastest, new EdgeCost(inquiry, machine), pinned);
+    Layout layout = FreeSpeeds.settle(route, clock, slowed);
     Timeline timeline = clock.timeline(layout);
     Part turned = TurnedPart.of(inquiry, Allowances.shipped());
     WorkpieceStates states =
@@ -154,8 +154,7 @@ public final class StudyRun {
         result instanceof PlanningResult.Infeasible none
             ? none.conflicts()
             : ((PlanningResult.Undecided) result).notes();
-    String found =
-        words.isEmpty() ? "no layout found in the time given" : String.join("; ", words);
+    String found = words.isEmpty() ? "no layout found in the time given" : String.join("; ", words);
     String code = result instanceof PlanningResult.Infeasible ? "no-layout" : "undecided";
     return List.of(
         Problem.error(

@@ -68,7 +68,9 @@ public final class SpindleShares {
     return lossN > mostN ? 0 : grip.gripN() - lossN;
   }
 
-  /** Pull at the gripped surface in N: √((2·M/d)² + F²), with F = 0 where a stop takes the thrust. */
+  /**
+   * Pull at the gripped surface in N: √((2·M/d)² + F²), with F = 0 where a stop takes the thrust.
+   */
   public static double pullN(Loads loads, WorkSpindle spindle) {
     double thrustN = spindle.hold() == AxialHold.STOP ? 0 : loads.thrustN();
     return Math.hypot(2 * loads.torqueNm() * 1000 / spindle.gripDiameterMm(), thrustN);

@@ -17,7 +17,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 class SpindleSharesTest {
   private static WorkSpindle spindle(double gripN, double jawMassKg, double safetyRatio) {
     Workholding grip = new Workholding(gripN, 0.15, jawMassKg, 20, safetyRatio);
-    return new WorkSpindle(100, 6000, 10, 60, 12_000, 0.2, grip, 20, WorkSpindle.AxialHold.FRICTION);
+    return new WorkSpindle(
+        100, 6000, 10, 60, 12_000, 0.2, grip, 20, WorkSpindle.AxialHold.FRICTION);
   }
 
   private static Loads loads(double torqueNm, double thrustN) {
@@ -30,7 +31,8 @@ class SpindleSharesTest {
     // 1156 N, a safety of 1.95.
     assertThat(SpindleShares.gripShareRatio(loads(22.5, 0), spindle(15_000, 0, 1), 0))
         .isCloseTo(1, within(1e-12));
-    assertThat(SpindleShares.pullN(loads(2.64, 1125), spindle(15_000, 0, 1))).isCloseTo(1156, within(0.5));
+    assertThat(SpindleShares.pullN(loads(2.64, 1125), spindle(15_000, 0, 1)))
+        .isCloseTo(1156, within(0.5));
     assertThat(1 / SpindleShares.gripShareRatio(loads(2.64, 1125), spindle(15_000, 0, 1), 0))
         .isCloseTo(1.95, within(0.005));
   }

@@ -53,8 +53,8 @@ public final class SlackSpending {
   /**
    * The layout with slower speeds where they cost no time.
    *
-   * @param toolCost cost of edges and their changes for one piece, by operation and spindle speed in
-   *     rev/min; any currency
+   * @param toolCost cost of edges and their changes for one piece, by operation and spindle speed
+   *     in rev/min; any currency
    * @param pinnedIds operations whose speed the user has fixed; their groups are left alone
    * @throws IllegalArgumentException if the layout cannot be put on the clock
    */

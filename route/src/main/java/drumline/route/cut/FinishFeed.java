@@ -5,7 +5,7 @@ import drumline.route.draft.ToolChoice;
 
 /** Feed that leaves the roughness asked for, never outside the window. */
 final class FinishFeed {
-  /** What real cutting adds to the ideal profile; 1.2 to 2 by 06 section 5, from memory. */
+  /** What real cutting adds to the ideal profile; 1.2 to 2 by [BASIS] section 5, from memory. */
   private static final double PRACTICE_RATIO = 1.5;
 
   private FinishFeed() {}

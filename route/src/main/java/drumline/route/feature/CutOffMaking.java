@@ -24,7 +24,7 @@ final class CutOffMaking {
    * Width of the parting blade in mm, half millimetres, 1.5 at the least.
    *
    * <p>w = 0.6·√D + 0.5 for bar, a fifth less where a bore makes the blade's reach short. Source:
-   * 06 section 2.9, from memory.
+   * [BASIS] section 2.9, from memory.
    */
   static double kerfMm(RouteDraft draft) {
     double outer = draft.inquiry().bar().acrossCornersMm();

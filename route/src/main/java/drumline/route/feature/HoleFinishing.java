@@ -126,12 +126,13 @@ final class HoleFinishing {
                             print.largestDiameterMm())));
   }
 
-  /** What roughing takes; nothing is counted for a taper, where the finishing cut's region says all. */
+  /**
+   * What roughing takes; nothing is counted for a taper, where the finishing cut's region says all.
+   */
   private List<CutRegion> roughRegion(BoreStep print, double roughed) {
     return print.isTaper()
         ? List.of()
-        : List.of(
-            regions.straight(roughed, print.fromDepthMm() - 0.5, print.toDepthMm() - 0.1));
+        : List.of(regions.straight(roughed, print.fromDepthMm() - 0.5, print.toDepthMm() - 0.1));
   }
 
   /** Chamfers at mouths that neither the spot nor a boring cut makes. */

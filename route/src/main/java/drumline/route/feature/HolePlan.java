@@ -112,7 +112,10 @@ final class HolePlan {
   private static boolean reamable(RouteDraft draft, BoreStep step) {
     boolean related =
         draft.inquiry().part().relations().stream()
-            .anyMatch(r -> r.ofElement().equals(step.id()) || r.toElement().equals(step.id()));
+            .anyMatch(
+                r ->
+                    r.valueMm() < draft.allowance("reamRelation")
+                        && (r.ofElement().equals(step.id()) || r.toElement().equals(step.id())));
     double diameter = step.startDiameterMm();
     return !related
         && step.bottom() != Bottom.FLAT

@@ -25,11 +25,7 @@ final class OutsideProfile {
    * @param blank whether it is the blank of a rolled thread
    */
   record Face(
-      OutsideStep step,
-      double turnedRadiusMm,
-      boolean finished,
-      boolean behind,
-      boolean blank) {
+      OutsideStep step, double turnedRadiusMm, boolean finished, boolean behind, boolean blank) {
 
     /** Radius that roughing leaves. */
     double roughRadiusMm(double stockMm) {

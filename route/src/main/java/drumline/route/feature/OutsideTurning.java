@@ -170,7 +170,8 @@ final class OutsideTurning {
 
   private CutRegion edgeRegion(Face face) {
     OutsideStep step = face.step();
-    double radius = face.turnedRadiusMm();
+    boolean bar = step.surface() == OutsideStep.Surface.BAR;
+    double radius = bar ? profile.barRadiusMm() : face.turnedRadiusMm();
     double top = profile.barRadiusMm() + 1;
     List<PointZr> outline = new ArrayList<>(edgeLine(step, radius));
     PointZr last = outline.get(outline.size() - 1);

@@ -109,11 +109,7 @@ final class ThreadMaking {
 
   private void turn(ScrewThread thread, boolean outside, WorkEnd end, SlideKind slide) {
     draft
-        .tool(
-            thread.id(),
-            ToolKind.THREADING,
-            CuttingProcess.THREAD_TURN,
-            thread.size().majorMm())
+        .tool(thread.id(), ToolKind.THREADING, CuttingProcess.THREAD_TURN, thread.size().majorMm())
         .ifPresent(
             choice ->
                 new OperationMaker(draft, OperationKind.THREAD_TURN, thread.id(), "thread-turn")

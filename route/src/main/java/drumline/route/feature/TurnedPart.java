@@ -67,8 +67,6 @@ public final class TurnedPart {
     return radial <= 0
         ? Edge.NONE
         : new Edge(
-            Edge.Kind.CHAMFER,
-            radial / Math.tan(Math.toRadians(edge.angleDeg())),
-            edge.angleDeg());
+            Edge.Kind.CHAMFER, radial / Math.tan(Math.toRadians(edge.angleDeg())), edge.angleDeg());
   }
 }

@@ -16,15 +16,15 @@ import java.util.Locale;
  * Parting at constant surface speed, where the spindle has a drive of its own and nothing else cuts
  * with it.
  *
- * <p>The cut keeps its revolutions; its speed becomes the constant one that takes the same time: n =
- * 60·revolutions / t, with t by {@link CutOff#timeS(SurfaceSpeed)}, and the cutting speed then
+ * <p>The cut keeps its revolutions; its speed becomes the constant one that takes the same time: n
+ * = 60·revolutions / t, with t by {@link CutOff#timeS(SurfaceSpeed)}, and the cutting speed then
  * counts on the diameter d = 1000·v / (π·n). Known limit: the drive's acceleration is not counted.
  */
-public final class PartingSpeed {
+final class PartingSpeed {
   private PartingSpeed() {}
 
   /** The route for a machine: changed where its spindles turn independently, else the same. */
-  public static Route adapt(Route route, Machine machine, Allowances allowances) {
+  static Route adapt(Route route, Machine machine, Allowances allowances) {
     if (machine.drive().coupling() != Coupling.INDEPENDENT) {
       return route;
     }
@@ -56,7 +56,10 @@ public final class PartingSpeed {
     }
     String limit =
         String.format(
-            Locale.ROOT, "%.0f m/min kept while the diameter falls, %.0f rev/min at most", speed, top);
+            Locale.ROOT,
+            "%.0f m/min kept while the diameter falls, %.0f rev/min at most",
+            speed,
+            top);
     double ratio = cut.highestRevPerMin() / mean;
     return operation.withCut(
         operation.id(),

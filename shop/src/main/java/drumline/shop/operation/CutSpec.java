@@ -44,6 +44,44 @@ public record CutSpec(
     return revolutions == 0 ? fixedS : 60 * revolutions / revPerMin + fixedS;
   }
 
+  /** The same cut with another slowest spindle speed. */
+  public CutSpec withLowest(double newLowestRevPerMin) {
+    return new CutSpec(
+        revolutionsCount,
+        fixedS,
+        dwellRevCount,
+        newLowestRevPerMin,
+        highestRevPerMin,
+        speedLimit,
+        toolRevPerMin,
+        cuttingDiameterMm,
+        feedMmPerRev,
+        depthMm,
+        passCount,
+        travelMm,
+        approachMm,
+        life);
+  }
+
+  /** The same way with another feed, so with other revolutions. */
+  public CutSpec withFeed(double newFeedMmPerRev) {
+    return new CutSpec(
+        revolutionsCount * feedMmPerRev / newFeedMmPerRev,
+        fixedS,
+        dwellRevCount,
+        lowestRevPerMin,
+        highestRevPerMin,
+        speedLimit,
+        toolRevPerMin,
+        cuttingDiameterMm,
+        newFeedMmPerRev,
+        depthMm,
+        passCount,
+        travelMm,
+        approachMm,
+        life);
+  }
+
   /** Cutting speed in m/min at a spindle speed in rev/min, or the driven tool's own. */
   public double cuttingSpeedMPerMin(double revPerMin) {
     double n = toolRevPerMin > 0 ? toolRevPerMin : revPerMin;
