@@ -25,7 +25,7 @@ public final class StudyPictures {
 
   /** The workpiece after each position. */
   public static String strip(MachineStudy study, PlannedLayout plan) {
-    return FilmStrip.svg(study.inquiry().part().name(), plan.states().positions());
+    return FilmStrip.svg(study.inquiry().part().name(), plan.states());
   }
 
   /** What the piece costs, share by share. */
