@@ -5,6 +5,7 @@ import drumline.intake.form.Field;
 import drumline.intake.form.Form;
 import drumline.intake.form.Reading;
 import drumline.intake.form.UnitsField;
+import drumline.intake.machine.MachineForm;
 import drumline.intake.text.Node;
 import drumline.intake.text.TextFile;
 import drumline.intake.text.YamlText;

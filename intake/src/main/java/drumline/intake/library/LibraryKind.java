@@ -2,6 +2,10 @@ package drumline.intake.library;
 
 import drumline.intake.form.Form;
 import drumline.intake.form.UnitsField;
+import drumline.intake.machine.DriveForm;
+import drumline.intake.machine.MachineForm;
+import drumline.intake.machine.PickUpForm;
+import drumline.intake.machine.SlideForm;
 import java.util.List;
 
 /** Kinds of library. */

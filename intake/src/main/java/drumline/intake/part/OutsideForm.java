@@ -5,6 +5,8 @@ import drumline.intake.form.Field;
 import drumline.intake.form.Form;
 import drumline.intake.form.Plain;
 import drumline.intake.form.Range;
+import drumline.intake.size.EdgeText;
+import drumline.intake.size.SizeField;
 import drumline.shop.contour.Edge;
 import drumline.shop.contour.OutsideStep;
 import drumline.shop.contour.OutsideStep.Surface;

@@ -4,6 +4,7 @@ import drumline.intake.form.Block;
 import drumline.intake.form.Field;
 import drumline.intake.form.Form;
 import drumline.intake.form.Range;
+import drumline.intake.size.SizeField;
 import drumline.shop.contour.BoreStep;
 import drumline.shop.contour.End;
 import drumline.shop.contour.OutsideStep;

@@ -1,4 +1,4 @@
-package drumline.intake.part;
+package drumline.intake.size;
 
 import java.util.Optional;
 import java.util.regex.Matcher;

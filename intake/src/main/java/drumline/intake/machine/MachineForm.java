@@ -1,4 +1,4 @@
-package drumline.intake.library;
+package drumline.intake.machine;
 
 import drumline.intake.form.Block;
 import drumline.intake.form.Field;
@@ -6,6 +6,7 @@ import drumline.intake.form.Form;
 import drumline.intake.form.Range;
 import drumline.intake.form.Words;
 import drumline.intake.head.RatesForm;
+import drumline.intake.library.Prices;
 import drumline.shop.machine.BarFeed;
 import drumline.shop.machine.Equipment;
 import drumline.shop.machine.Machine;
@@ -60,7 +61,8 @@ public final class MachineForm {
 
   private MachineForm() {}
 
-  static Optional<Machine> read(Block block) {
+  /** The machine; empty where a block that it needs is absent. */
+  public static Optional<Machine> read(Block block) {
     SlideForm slides = SlideForm.read(block);
     List<Position> positions = slides.positions(block.items("positions"));
     if (positions.isEmpty()) {

@@ -1,4 +1,4 @@
-package drumline.intake.part;
+package drumline.intake.size;
 
 import drumline.intake.form.Block;
 import drumline.intake.form.Field;
@@ -20,7 +20,7 @@ import java.util.regex.Pattern;
  *
  * @param generalTolerance general tolerance of the print, e.g. {@code ISO 2768-m}
  */
-record SizeField(String generalTolerance) {
+public record SizeField(String generalTolerance) {
 
   /** Width in mm given to a size too small for the general tolerance's table. */
   private static final double SMALLEST_GENERAL_MM = 0.1;
@@ -37,16 +37,16 @@ record SizeField(String generalTolerance) {
    * @param nominalMm the size; NaN where it could not be read
    * @param tolerance its tolerance
    */
-  record Size(double nominalMm, Tolerance tolerance) {}
+  public record Size(double nominalMm, Tolerance tolerance) {}
 
   /** The size under a key that must be there. */
-  Size read(Block block, String key, String toleranceKey) {
+  public Size read(Block block, String key, String toleranceKey) {
     Optional<Field> field = block.require(key);
     return field.isEmpty() ? broken() : read(field.get(), block.find(toleranceKey));
   }
 
   /** The size in a field, its tolerance behind it or in a field of its own. */
-  Size read(Field field, Optional<Field> toleranceField) {
+  public Size read(Field field, Optional<Field> toleranceField) {
     Optional<SizeText> taken = SizeText.find(field.text());
     if (taken.isEmpty()) {
       field.quantity(QuantityKind.LENGTH, Range.POSITIVE);
@@ -74,7 +74,7 @@ record SizeField(String generalTolerance) {
   }
 
   /** The general tolerance of a size. */
-  Tolerance general(Field field, double nominalMm) {
+  public Tolerance general(Field field, double nominalMm) {
     return tolerance(field, "", nominalMm);
   }
 
@@ -109,12 +109,13 @@ record SizeField(String generalTolerance) {
   }
 
   /** Whether a text can be read as a general tolerance. */
-  static boolean isGeneral(String text) {
+  public static boolean isGeneral(String text) {
     return text.matches("ISO\\s*2768.*")
         && ToleranceReader.read(text, 10, UnitSystem.METRIC) instanceof ToleranceParsed.Value;
   }
 
-  static Size broken() {
+  /** A size that could not be read. */
+  public static Size broken() {
     return new Size(Double.NaN, new Tolerance("", -1, 1, OptionalInt.empty()));
   }
 }

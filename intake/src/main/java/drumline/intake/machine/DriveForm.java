@@ -1,4 +1,4 @@
-package drumline.intake.library;
+package drumline.intake.machine;
 
 import drumline.intake.form.Block;
 import drumline.intake.form.Form;

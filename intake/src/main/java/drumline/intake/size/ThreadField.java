@@ -1,4 +1,4 @@
-package drumline.intake.part;
+package drumline.intake.size;
 
 import drumline.intake.form.Field;
 import drumline.shop.thread.ThreadCatalogue;
@@ -7,12 +7,12 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 
 /** Reads a thread by its designation, such as {@code M20x1.5-6g} or {@code 1/4-18 NPT}. */
-final class ThreadField {
+public final class ThreadField {
 
   private ThreadField() {}
 
   /** The thread; a problem with the nearest designations where there is none of that name. */
-  static Optional<ThreadSize> read(Field field) {
+  public static Optional<ThreadSize> read(Field field) {
     Optional<ThreadSize> found = ThreadCatalogue.find(field.text());
     if (found.isEmpty()) {
       field.reading().add(ThreadCatalogue.explain(field.text(), field.where()));
@@ -21,7 +21,7 @@ final class ThreadField {
   }
 
   /** The drill before a tap; a problem where the thread is outside only. */
-  static double tappingDrillMm(Field field, ThreadSize thread) {
+  public static double tappingDrillMm(Field field, ThreadSize thread) {
     OptionalDouble drill = thread.start().tapDrillMm();
     if (drill.isEmpty()) {
       field.report(

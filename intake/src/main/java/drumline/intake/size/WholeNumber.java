@@ -1,14 +1,15 @@
-package drumline.intake.part;
+package drumline.intake.size;
 
 import drumline.intake.form.Block;
 import drumline.intake.form.Range;
 
 /** Reads a number that must be whole, such as a count of holes. */
-final class WholeNumber {
+public final class WholeNumber {
 
   private WholeNumber() {}
 
-  static int read(Block block, String key, Range range, int otherwise) {
+  /** The number under a key, or another where the key is absent. */
+  public static int read(Block block, String key, Range range, int otherwise) {
     return block
         .find(key)
         .map(

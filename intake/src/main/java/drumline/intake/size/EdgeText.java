@@ -1,4 +1,4 @@
-package drumline.intake.part;
+package drumline.intake.size;
 
 import drumline.intake.form.Field;
 import drumline.intake.form.Range;
@@ -11,7 +11,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /** Reads an edge such as {@code 0.5 x 45°}, {@code R 0.4 mm}, {@code break} or {@code none}. */
-final class EdgeText {
+public final class EdgeText {
 
   private static final String ALLOWED =
       "a chamfer such as \"0.5 mm x 45°\", a radius such as \"R 0.4 mm\", break or none";
@@ -23,7 +23,8 @@ final class EdgeText {
 
   private EdgeText() {}
 
-  static Edge read(Field field) {
+  /** The edge; none, and reported, where it cannot be read. */
+  public static Edge read(Field field) {
     String text = field.text();
     switch (text) {
       case "none" -> {
