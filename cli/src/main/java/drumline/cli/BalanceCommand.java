@@ -57,8 +57,7 @@ final class BalanceCommand implements Callable<Integer> {
     }
     Screen screen = Screen.of(spec);
     try (Interrupt interrupt = Interrupt.listen()) {
-      BalanceFile balance =
-          BalanceFile.balance(file, positions, seconds, interrupt::isCancelled);
+      BalanceFile balance = BalanceFile.balance(file, positions, seconds, interrupt::isCancelled);
       screen.problems(balance.problems());
       if (balance.result().isEmpty()) {
         return ExitCodes.INPUT_WRONG;

@@ -24,8 +24,7 @@ final class CheckCommand implements Callable<Integer> {
       return ExitCodes.INPUT_WRONG;
     }
     int remarks = result.problems().size();
-    screen.line(
-        remarks == 0 ? "Nothing wrong." : "Nothing wrong; " + remarks + " remarks above.");
+    screen.line(remarks == 0 ? "Nothing wrong." : "Nothing wrong; " + remarks + " remarks above.");
     return ExitCodes.FINE;
   }
 }

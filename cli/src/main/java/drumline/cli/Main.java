@@ -9,8 +9,8 @@ import picocli.CommandLine.Spec;
  * The word {@code drumline} itself: shows what it can do and its version. Every command is a class
  * of its own, listed under {@code subcommands}.
  *
- * <p>Exit codes: 0 done, 1 the program's fault, 2 input or command line wrong, 3 no layout keeps all
- * rules.
+ * <p>Exit codes: 0 done, 1 the program's fault, 2 input or command line wrong, 3 no layout keeps
+ * all rules.
  */
 @Command(
     name = "drumline",

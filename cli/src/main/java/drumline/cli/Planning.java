@@ -8,12 +8,13 @@ import drumline.app.study.MachineStudy;
 import drumline.economics.triage.Triage;
 import drumline.intake.ReadResult;
 import drumline.planner.api.PlannerSettings;
-import drumline.shop.inquiry.Inquiry;
 import drumline.sheets.content.StudyContent;
 import drumline.sheets.text.StudyText;
+import drumline.shop.inquiry.Inquiry;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -77,7 +78,8 @@ final class Planning {
     List<String> files = folder == null ? List.of() : StudyFiles.paths(place(planned, best.get()));
     screen.line(
         StudyText.screen(
-            planned.content(best.get(), LocalDate.now(), files), screen.width()));
+            planned.content(best.get(), LocalDate.now(ZoneId.systemDefault()), files),
+            screen.width()));
     if (folder != null) {
       write(planned);
     }
@@ -89,7 +91,7 @@ final class Planning {
       Path place = place(planned, study);
       if (study.isFeasible()) {
         StudyContent content =
-            planned.content(study, LocalDate.now(), StudyFiles.paths(place));
+            planned.content(study, LocalDate.now(ZoneId.systemDefault()), StudyFiles.paths(place));
         StudyFiles.write(place, study, content);
       } else {
         StudyFiles.writePlan(place, study);

@@ -4,7 +4,9 @@ import drumline.planner.api.ProgressListener;
 import java.io.PrintWriter;
 import java.util.Locale;
 
-/** Shows where a search stands: one line that is written over on a terminal, plain lines elsewhere. */
+/**
+ * Shows where a search stands: one line that is written over on a terminal, plain lines elsewhere.
+ */
 final class ProgressLine implements ProgressListener {
   private final PrintWriter err;
   private final String name;
@@ -18,8 +20,7 @@ final class ProgressLine implements ProgressListener {
 
   @Override
   public void progress(Progress step) {
-    String best =
-        step.best().map(layout -> seconds(layout.cycleMs()) + " s").orElse("none yet");
+    String best = step.best().map(layout -> seconds(layout.cycleMs()) + " s").orElse("none yet");
     String line =
         String.format(
             Locale.ROOT,

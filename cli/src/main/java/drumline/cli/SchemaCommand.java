@@ -10,15 +10,12 @@ import picocli.CommandLine.Spec;
 /** {@code drumline schema}: the forms of the files, for editors. */
 @Command(
     name = "schema",
-    description =
-        "Prints the JSON Schema of a file form, for your editor.",
+    description = "Prints the JSON Schema of a file form, for your editor.",
     mixinStandardHelpOptions = true)
 final class SchemaCommand implements Callable<Integer> {
   @Spec private CommandSpec spec = CommandSpec.create();
 
-  @Parameters(
-      paramLabel = "FORM",
-      description = "One of: ${COMPLETION-CANDIDATES}.")
+  @Parameters(paramLabel = "FORM", description = "One of: ${COMPLETION-CANDIDATES}.")
   private ShowSchema.Form form = ShowSchema.Form.INQUIRY;
 
   @Override

@@ -33,8 +33,7 @@ public final class OpenInquiry {
    * @throws IllegalArgumentException if there is none of this name
    */
   public static ReadResult example(String name) {
-    return InquiryReader.readText(
-        exampleText(name), name, Path.of(""), LibraryPaths.none());
+    return InquiryReader.readText(exampleText(name), name, Path.of(""), LibraryPaths.none());
   }
 
   /**

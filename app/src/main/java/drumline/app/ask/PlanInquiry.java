@@ -8,9 +8,9 @@ import drumline.intake.library.LibraryChange;
 import drumline.planner.api.Cancel;
 import drumline.planner.api.PlannerSettings;
 import drumline.planner.api.ProgressListener;
+import drumline.sheets.content.StudyContent;
 import drumline.shop.inquiry.Inquiry;
 import drumline.shop.machine.Machine;
-import drumline.sheets.content.StudyContent;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -25,8 +25,7 @@ import java.util.function.Function;
  * @param triage whether the piece belongs on a multi-spindle
  * @param changes figures of the user's own
  */
-public record PlanInquiry(
-    List<MachineStudy> studies, Triage triage, List<LibraryChange> changes) {
+public record PlanInquiry(List<MachineStudy> studies, Triage triage, List<LibraryChange> changes) {
 
   /** Copies the lists. */
   public PlanInquiry {
@@ -49,8 +48,7 @@ public record PlanInquiry(
       Cancel cancel) {
     List<MachineStudy> studies = new ArrayList<>();
     for (Machine machine : machines) {
-      studies.add(
-          StudyRun.study(inquiry, machine, settings, listener.apply(machine), cancel));
+      studies.add(StudyRun.study(inquiry, machine, settings, listener.apply(machine), cancel));
     }
     return new PlanInquiry(studies, triage, changes);
   }
@@ -59,9 +57,7 @@ public record PlanInquiry(
   public Optional<MachineStudy> findBest() {
     return studies.stream()
         .filter(MachineStudy::isFeasible)
-        .min(
-            Comparator.comparing(
-                study -> study.plan().orElseThrow().money().cost().total()));
+        .min(Comparator.comparing(study -> study.plan().orElseThrow().money().cost().total()));
   }
 
   /**

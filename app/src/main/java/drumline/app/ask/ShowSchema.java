@@ -1,6 +1,6 @@
 package drumline.app.ask;
 
-import drumline.intake.schema.Schemas;
+import drumline.intake.Schemas;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;

@@ -15,7 +15,16 @@ public final class RouteListing {
   public static String text(Route route, boolean reasons) {
     TextTable table =
         new TextTable(
-            "id", "operation", "tool", "at", ">rev/min", ">m/min", ">mm/rev", ">s", ">N", ">Nm",
+            "id",
+            "operation",
+            "tool",
+            "at",
+            ">rev/min",
+            ">m/min",
+            ">mm/rev",
+            ">s",
+            ">N",
+            ">Nm",
             ">kW");
     route.operations().forEach(operation -> row(table, operation));
     StringBuilder text = new StringBuilder(table.text());
@@ -24,7 +33,9 @@ public final class RouteListing {
             Locale.ROOT,
             "%d operations, %d orders, %d pair rules. Each alone at its fastest; the machine and"
                 + " what cuts beside it may slow it.%n",
-            route.operations().size(), route.orders().size(), route.pairs().size()));
+            route.operations().size(),
+            route.orders().size(),
+            route.pairs().size()));
     if (reasons) {
       text.append('\n').append(reasons(route));
     }
@@ -35,8 +46,7 @@ public final class RouteListing {
     CutSpec cut = operation.cut();
     boolean turning = operation.condition() == SpindleCondition.TURNING;
     double n = turning ? cut.highestRevPerMin() : cut.toolRevPerMin();
-    double power =
-        turning ? operation.loads().spindlePowerKw(n) : operation.loads().toolPowerKw();
+    double power = turning ? operation.loads().spindlePowerKw(n) : operation.loads().toolPowerKw();
     table.row(
         operation.id(),
         operation.title(),

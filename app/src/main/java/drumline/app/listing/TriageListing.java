@@ -12,17 +12,13 @@ import java.util.stream.Collectors;
 public final class TriageListing {
   private TriageListing() {}
 
-  /**
-   * The triage as text.
-   *
-   */
+  /** The triage as text. */
   public static String text(Inquiry inquiry, Triage triage) {
     StringBuilder text = new StringBuilder();
     text.append(inquiry.title()).append(": ").append(triage.verdict().words()).append("\n\n");
     TextTable rules = new TextTable("verdict", ">figure", "limit", "rule");
     for (RuleFinding finding : triage.findings()) {
-      rules.row(
-          finding.verdict().words(), finding.figure(), finding.limit(), finding.text());
+      rules.row(finding.verdict().words(), finding.figure(), finding.limit(), finding.text());
     }
     text.append(rules.text()).append('\n');
     TextTable machines = new TextTable("machine", "verdict", "because");
@@ -30,7 +26,8 @@ public final class TriageListing {
       machines.row(fit.machineName(), fit.verdict().words(), because(fit));
     }
     text.append(machines.text());
-    text.append("\nRules and limits are common practice where no source is named; a person decides.");
+    text.append(
+        "\nRules and limits are common practice where no source is named; a person decides.");
     return text.toString();
   }
 

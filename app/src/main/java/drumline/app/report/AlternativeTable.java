@@ -6,11 +6,11 @@ import drumline.app.study.MachineStudy;
 import drumline.app.study.PlannedLayout;
 import drumline.app.study.SequentialStudy;
 import drumline.economics.study.MoneyStudy;
-import drumline.shop.inquiry.Today;
-import drumline.shop.machine.Machine;
 import drumline.sheets.content.Tone;
 import drumline.sheets.content.money.ComparisonTable;
 import drumline.sheets.content.money.ComparisonTable.Column;
+import drumline.shop.inquiry.Today;
+import drumline.shop.machine.Machine;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -28,8 +28,7 @@ public final class AlternativeTable {
 
   private AlternativeTable() {}
 
-  static ComparisonTable table(
-      MachineStudy study, PlannedLayout plan, List<MachineStudy> others) {
+  static ComparisonTable table(MachineStudy study, PlannedLayout plan, List<MachineStudy> others) {
     List<Column> columns = new ArrayList<>();
     columns.add(planned(study, plan, Tone.MARKED));
     others.forEach(other -> columns.add(planned(other)));
@@ -43,8 +42,7 @@ public final class AlternativeTable {
 
   /** Several machines side by side, for the terminal. */
   public static ComparisonTable machines(List<MachineStudy> studies) {
-    return new ComparisonTable(
-        LINES, studies.stream().map(AlternativeTable::planned).toList());
+    return new ComparisonTable(LINES, studies.stream().map(AlternativeTable::planned).toList());
   }
 
   private static Column planned(MachineStudy study) {
@@ -61,7 +59,11 @@ public final class AlternativeTable {
 
   private static Column planned(MachineStudy study, PlannedLayout plan, Tone tone) {
     return column(
-        study.machine(), plan.timeline().cycleS(), number(plan.lowerBoundS(), 2), plan.money(), tone);
+        study.machine(),
+        plan.timeline().cycleS(),
+        number(plan.lowerBoundS(), 2),
+        plan.money(),
+        tone);
   }
 
   private static Column sequential(SequentialStudy one) {

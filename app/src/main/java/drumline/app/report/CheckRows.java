@@ -5,10 +5,10 @@ import drumline.app.study.PlannedLayout;
 import drumline.economics.study.Assumptions;
 import drumline.intake.library.LibraryChange;
 import drumline.planner.check.Finding;
-import drumline.shop.operation.Operation;
 import drumline.sheets.content.AssumptionRow;
 import drumline.sheets.content.AuditRow;
 import drumline.sheets.content.AuditRow.Outcome;
+import drumline.shop.operation.Operation;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -52,9 +52,7 @@ final class CheckRows {
               change.now() + " instead of " + change.was(),
               change.where()));
     }
-    rows.add(
-        new AssumptionRow(
-            "Machine", study.machine().title(), study.machine().source()));
+    rows.add(new AssumptionRow("Machine", study.machine().title(), study.machine().source()));
     rows.add(
         new AssumptionRow(
             "Material", study.inquiry().material().name(), study.inquiry().material().source()));

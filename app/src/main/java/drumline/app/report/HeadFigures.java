@@ -8,11 +8,11 @@ import drumline.app.study.PlannedLayout;
 import drumline.cycle.timeline.Timeline;
 import drumline.economics.study.MoneyStudy;
 import drumline.economics.triage.Triage;
-import drumline.shop.inquiry.Inquiry;
-import drumline.shop.part.Bar;
 import drumline.sheets.content.KeyFigure;
 import drumline.sheets.content.StudyHead;
 import drumline.sheets.content.Tone;
+import drumline.shop.inquiry.Inquiry;
+import drumline.shop.part.Bar;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -23,8 +23,7 @@ import java.util.Optional;
 final class HeadFigures {
   private HeadFigures() {}
 
-  static StudyHead head(
-      MachineStudy study, PlannedLayout plan, Triage triage, LocalDate date) {
+  static StudyHead head(MachineStudy study, PlannedLayout plan, Triage triage, LocalDate date) {
     Inquiry inquiry = study.inquiry();
     return new StudyHead(
         inquiry.title(),
@@ -79,7 +78,7 @@ final class HeadFigures {
             money.output().machinesCount() == 1 ? "machine" : "machines",
             number(money.output().loadPct(), 0)
                 + " % loaded for "
-                + number(study.inquiry().volumes().perYearCount(), 0)
+                + number((double) study.inquiry().volumes().perYearCount(), 0)
                 + " a year",
             Tone.PLAIN));
     return figures;
@@ -92,8 +91,7 @@ final class HeadFigures {
         : "position " + timeline.governing();
   }
 
-  private static KeyFigure figure(
-      String label, String value, String unit, String note, Tone tone) {
+  private static KeyFigure figure(String label, String value, String unit, String note, Tone tone) {
     return new KeyFigure(label, value, unit, note, tone);
   }
 
@@ -102,8 +100,7 @@ final class HeadFigures {
     return today == null
         ? "today's cost is not known"
         : "today "
-            + number(
-                study.inquiry().rates().convert(today.costPerPiece(), today.currency()), 3);
+            + number(study.inquiry().rates().convert(today.costPerPiece(), today.currency()), 3);
   }
 
   private static Optional<KeyFigure> payback(MachineStudy study, MoneyStudy money) {
@@ -113,15 +110,11 @@ final class HeadFigures {
                 against.payback().simpleMonthsCount().isPresent()
                     ? figure(
                         "Payback",
-                        number(
-                            Math.ceil(
-                                against.payback().simpleMonthsCount().getAsDouble()),
-                            0),
+                        number(Math.ceil(against.payback().simpleMonthsCount().getAsDouble()), 0),
                         "months",
                         "simple, machine and options over the yearly saving",
                         Tone.PLAIN)
-                    : figure(
-                        "Payback", "none", "", "a piece would not cost less", Tone.MARKED));
+                    : figure("Payback", "none", "", "a piece would not cost less", Tone.MARKED));
   }
 
   private static String summary(MachineStudy study, PlannedLayout plan) {

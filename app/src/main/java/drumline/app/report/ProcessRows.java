@@ -5,12 +5,12 @@ import drumline.app.study.PlannedLayout;
 import drumline.cycle.timeline.OperationSpan;
 import drumline.cycle.timeline.PositionTimeline;
 import drumline.economics.tool.ToolWear;
-import drumline.shop.operation.Operation;
-import drumline.shop.operation.SpindleCondition;
 import drumline.sheets.content.Tone;
 import drumline.sheets.content.process.OperationRow;
 import drumline.sheets.content.process.OrderRow;
 import drumline.sheets.content.process.PositionSheet;
+import drumline.shop.operation.Operation;
+import drumline.shop.operation.SpindleCondition;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -34,9 +34,7 @@ final class ProcessRows {
   static List<PositionSheet> positions(MachineStudy study, PlannedLayout plan) {
     ProcessRows rows = new ProcessRows(study, plan);
     List<PositionSheet> sheets = new ArrayList<>();
-    plan.timeline()
-        .positions()
-        .forEach(p -> sheets.add(rows.sheet("Position " + p.position(), p)));
+    plan.timeline().positions().forEach(p -> sheets.add(rows.sheet("Position " + p.position(), p)));
     PositionTimeline back = plan.timeline().back();
     if (back != null) {
       sheets.add(rows.sheet("Pick-up spindle", back));

@@ -9,11 +9,11 @@ import drumline.cycle.spindle.SpindleShares;
 import drumline.cycle.spindle.WorkSpindle;
 import drumline.cycle.timeline.OperationSpan;
 import drumline.cycle.timeline.PositionTimeline;
-import drumline.shop.material.IsoGroup;
-import drumline.shop.operation.Operation;
 import drumline.sheets.content.Tone;
 import drumline.sheets.content.process.SafetyFigure;
 import drumline.sheets.content.process.SafetyKind;
+import drumline.shop.material.IsoGroup;
+import drumline.shop.operation.Operation;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -42,8 +42,7 @@ final class SafetyRows {
 
   /** The greatest share of the collet's grip that one operation takes, safety counted in. */
   private static SafetyFigure grip(MachineStudy study, PlannedLayout plan) {
-    GripDiameters diameters =
-        GripDiameters.of(study.inquiry().part(), study.inquiry().bar());
+    GripDiameters diameters = GripDiameters.of(study.inquiry().part(), study.inquiry().bar());
     WorkSpindle drum = WorkSpindle.ofDrum(study.machine(), diameters);
     double most = 0;
     String where = "no operation";

@@ -20,7 +20,8 @@ public final class StudyPictures {
 
   /** The cycle wall. */
   public static String wall(MachineStudy study, PlannedLayout plan) {
-    return CycleWall.svg(plan.timeline(), study.route(), study.machine(), plan.states().positions());
+    return CycleWall.svg(
+        plan.timeline(), study.route(), study.machine(), plan.states().positions());
   }
 
   /** The workpiece after each position. */

@@ -4,12 +4,13 @@ import drumline.app.study.MachineStudy;
 import drumline.app.study.PlannedLayout;
 import drumline.economics.cost.OptionNeed;
 import drumline.economics.tool.ToolUse;
-import drumline.shop.layout.Placement;
-import drumline.shop.operation.Operation;
 import drumline.sheets.content.Tone;
 import drumline.sheets.content.money.EquipmentRow;
 import drumline.sheets.content.money.ToolRow;
+import drumline.shop.layout.Placement;
+import drumline.shop.operation.Operation;
 import java.math.BigDecimal;
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
@@ -24,10 +25,14 @@ final class ToolRows {
   static List<ToolRow> tools(MachineStudy study, PlannedLayout plan) {
     Map<String, ToolUse> uses = new HashMap<>();
     plan.money().tools().uses().forEach(use -> uses.put(use.wear().operationId(), use));
-    return plan.layout().placements().stream()
-        .filter(placement -> uses.containsKey(placement.operationId()))
-        .map(placement -> row(study, placement, uses.get(placement.operationId())))
-        .toList();
+    List<ToolRow> rows = new ArrayList<>();
+    for (Placement placement : plan.layout().placements()) {
+      ToolUse use = uses.get(placement.operationId());
+      if (use != null) {
+        rows.add(row(study, placement, use));
+      }
+    }
+    return rows;
   }
 
   private static ToolRow row(MachineStudy study, Placement placement, ToolUse use) {

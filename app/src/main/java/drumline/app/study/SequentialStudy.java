@@ -50,8 +50,7 @@ public record SequentialStudy(Machine machine, SequentialCycle cycle, MoneyStudy
     return all;
   }
 
-  private static Optional<SequentialStudy> find(
-      Inquiry inquiry, Machine machine, MoneyStudy drum) {
+  private static Optional<SequentialStudy> find(Inquiry inquiry, Machine machine, MoneyStudy drum) {
     GripDiameters diameters = GripDiameters.of(inquiry.part(), inquiry.bar());
     return SequentialPlan.of(RouteDerivation.derive(inquiry), machine, diameters)
         .cycle()
@@ -83,10 +82,7 @@ public record SequentialStudy(Machine machine, SequentialCycle cycle, MoneyStudy
                 machine.barFeed().loading(),
                 machine.barFeed().barChangeS()),
             new HourRates(
-                hour,
-                rates.labourPerHour(),
-                cost.machinesPerOperatorCount(),
-                rates.setUpPerHour()),
+                hour, rates.labourPerHour(), cost.machinesPerOperatorCount(), rates.setUpPerHour()),
             new YearPlan(
                 inquiry.volumes().perYearCount(),
                 inquiry.volumes().perLotCount(),

@@ -30,7 +30,8 @@ final class ConflictSearch {
   ConflictSearch(PlanningProblem problem, PlannerSettings settings) {
     this.problem = problem;
     rules = RuleList.of(problem);
-    untilMs = System.currentTimeMillis() + (long) (1000 * Math.max(LEAST_SEARCH_S, settings.searchS()));
+    untilMs =
+        System.currentTimeMillis() + (long) (1000 * Math.max(LEAST_SEARCH_S, settings.searchS()));
     trial = new SolverEffort(TRIAL_S, 2 * TRIAL_S, settings.workerCount(), settings.seed());
   }
 

@@ -113,7 +113,9 @@ public final class ThreadWork {
         .with(new Loads(0.05 * radial, 0, 0, torque, 0, 0.1 * radial));
   }
 
-  /** Passes for a pitch in steel: 1.9 + 3·P rounded, within one of the table of [BASIS] section 2.5. */
+  /**
+   * Passes for a pitch in steel: 1.9 + 3·P rounded, within one of the table of [BASIS] section 2.5.
+   */
   private static int passCount(double pitchMm, double deepestMm, double depthMm) {
     int usual = Math.max(3, (int) Math.round(1.9 + 3 * pitchMm));
     return Math.max(usual, (int) Math.ceil(depthMm / deepestMm));
