@@ -15,7 +15,7 @@ final class ProgressLine implements ProgressListener {
   ProgressLine(PrintWriter err, String name) {
     this.err = err;
     this.name = name;
-    this.terminal = System.console() != null;
+    this.terminal = Boolean.getBoolean("drumline.terminal");
   }
 
   @Override
