@@ -1,6 +1,8 @@
-package drumline.route.feature;
+package drumline.route.hole;
 
 import drumline.route.draft.RouteDraft;
+import drumline.route.feature.Surface;
+import drumline.route.feature.ThreadChoice;
 import drumline.shop.contour.BoreStep;
 import drumline.shop.contour.BoreStep.Bottom;
 import drumline.shop.contour.End;
@@ -16,13 +18,13 @@ import java.util.Optional;
  * How each step of a hole is to be made, mouth first: rules {@code finish-bore}, {@code ream-bore},
  * {@code counterbore-flat}, {@code rough-bore}, {@code drill-large-first}.
  */
-final class HolePlan {
+public final class HolePlan {
   private static final double LARGEST_BORING_STOCK_MM = 1.5;
 
   private HolePlan() {}
 
   /** How a step gets its size. */
-  enum Method {
+  public enum Method {
     /** The drill leaves it. */
     DRILLED,
     /** A reamer follows the drill. */
@@ -42,9 +44,10 @@ final class HolePlan {
    * @param drillMm diameter of its own drill, 0 where the next step's drill opens it
    * @param roughBored whether a roughing cut comes before the finishing one
    */
-  record Step(BoreStep step, Method method, double coreMm, double drillMm, boolean roughBored) {}
+  public record Step(
+      BoreStep step, Method method, double coreMm, double drillMm, boolean roughBored) {}
 
-  static List<Step> of(RouteDraft draft, End end) {
+  public static List<Step> of(RouteDraft draft, End end) {
     Part part = draft.inquiry().part();
     List<BoreStep> steps = end == End.FRONT ? part.frontBore() : part.backBore();
     List<Step> plan = new ArrayList<>();
@@ -79,7 +82,7 @@ final class HolePlan {
   }
 
   /** Size at the wide end: the core's, or the taper's greater diameter. */
-  static double largest(BoreStep step, double core) {
+  public static double largest(BoreStep step, double core) {
     return step.isTaper() ? step.largestDiameterMm() : core;
   }
 
@@ -136,7 +139,7 @@ final class HolePlan {
   }
 
   /** Diameter before the thread: the tapping or forming drill's, or the step's least diameter. */
-  static double coreMm(RouteDraft draft, BoreStep step) {
+  public static double coreMm(RouteDraft draft, BoreStep step) {
     return threadOn(draft, step)
         .map(
             thread ->
@@ -149,7 +152,7 @@ final class HolePlan {
         .orElse(step.smallestDiameterMm());
   }
 
-  static Optional<ScrewThread> threadOn(RouteDraft draft, BoreStep step) {
+  public static Optional<ScrewThread> threadOn(RouteDraft draft, BoreStep step) {
     return draft.inquiry().part().features(ScrewThread.class).stream()
         .filter(thread -> thread.onElement().equals(step.id()))
         .findFirst();

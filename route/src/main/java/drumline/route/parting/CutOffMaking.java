@@ -1,8 +1,10 @@
-package drumline.route.feature;
+package drumline.route.parting;
 
 import drumline.route.cut.PlungeWork;
 import drumline.route.cut.TurningWork;
 import drumline.route.draft.RouteDraft;
+import drumline.route.feature.OperationMaker;
+import drumline.route.feature.Words;
 import drumline.shop.contour.BoreStep;
 import drumline.shop.material.CuttingProcess;
 import drumline.shop.operation.CutRegion;
@@ -13,10 +15,11 @@ import drumline.shop.tooling.ToolKind;
 import java.util.List;
 
 /** Parting, and the face that it leaves: rules {@code cut-off-last}, {@code back-face}. */
-final class CutOffMaking {
+public final class CutOffMaking {
   private final RouteDraft draft;
 
-  CutOffMaking(RouteDraft draft) {
+  /** For a draft. */
+  public CutOffMaking(RouteDraft draft) {
     this.draft = draft;
   }
 
@@ -26,7 +29,7 @@ final class CutOffMaking {
    * <p>w = 0.6·√D + 0.5 for bar, a fifth less where a bore makes the blade's reach short. Source:
    * 06 section 2.9, from memory.
    */
-  static double kerfMm(RouteDraft draft) {
+  public static double kerfMm(RouteDraft draft) {
     double outer = draft.inquiry().bar().acrossCornersMm();
     double reach = (outer - boreAtCutMm(draft)) / 2;
     double wide = 0.6 * Math.sqrt(2 * reach) + 0.5;
@@ -34,7 +37,7 @@ final class CutOffMaking {
   }
 
   /** Bore at the plane where the piece is parted, 0 where it is solid there. */
-  static double boreAtCutMm(RouteDraft draft) {
+  public static double boreAtCutMm(RouteDraft draft) {
     Part part = draft.inquiry().part();
     double bar = draft.inquiry().bar().boreMm();
     return part.frontBore().stream()
@@ -44,7 +47,8 @@ final class CutOffMaking {
         .orElse(bar);
   }
 
-  void write() {
+  /** Writes them into the draft. */
+  public void write() {
     double outer = draft.inquiry().bar().acrossCornersMm();
     double inner = boreAtCutMm(draft);
     double kerf = kerfMm(draft);

@@ -1,7 +1,8 @@
-package drumline.route.feature;
+package drumline.route.driven;
 
 import drumline.route.cut.LightWork;
 import drumline.route.draft.RouteDraft;
+import drumline.route.feature.OperationMaker;
 import drumline.shop.contour.End;
 import drumline.shop.feature.CrossHole;
 import drumline.shop.feature.Deburring;
@@ -20,17 +21,19 @@ import drumline.shop.tooling.ToolKind;
 import java.util.Optional;
 
 /** Burrs taken off where the print asks for it: rule {@code deburr-after}. */
-final class DeburrMaking {
+public final class DeburrMaking {
   private static final double CHAMFER_CUTTER_MM = 4;
   private static final double BRUSH_MM = 40;
 
   private final RouteDraft draft;
 
-  DeburrMaking(RouteDraft draft) {
+  /** For a draft. */
+  public DeburrMaking(RouteDraft draft) {
     this.draft = draft;
   }
 
-  void write() {
+  /** Writes them into the draft. */
+  public void write() {
     draft.inquiry().part().features(Deburring.class).forEach(this::deburr);
   }
 

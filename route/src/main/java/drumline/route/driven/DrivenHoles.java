@@ -1,4 +1,4 @@
-package drumline.route.feature;
+package drumline.route.driven;
 
 import static drumline.route.feature.Words.dia;
 
@@ -7,6 +7,7 @@ import drumline.route.cut.HoleWork;
 import drumline.route.cut.ThreadWork;
 import drumline.route.cut.ThreadWork.Tapping;
 import drumline.route.draft.RouteDraft;
+import drumline.route.feature.OperationMaker;
 import drumline.shop.contour.End;
 import drumline.shop.feature.CrossHole;
 import drumline.shop.feature.FaceHoles;
@@ -20,14 +21,16 @@ import drumline.shop.thread.ThreadSize;
 import drumline.shop.tooling.ToolKind;
 
 /** Cross holes and face holes with driven tools: rules {@code cross-hole}, {@code face-holes}. */
-final class DrivenHoles {
+public final class DrivenHoles {
   private final RouteDraft draft;
 
-  DrivenHoles(RouteDraft draft) {
+  /** For a draft. */
+  public DrivenHoles(RouteDraft draft) {
     this.draft = draft;
   }
 
-  void write() {
+  /** Writes them into the draft. */
+  public void write() {
     draft.inquiry().part().features(CrossHole.class).forEach(this::cross);
     draft.inquiry().part().features(FaceHoles.class).forEach(this::face);
   }

@@ -1,4 +1,4 @@
-package drumline.route.feature;
+package drumline.route.turning;
 
 import static drumline.route.feature.Words.dia;
 
@@ -7,7 +7,10 @@ import drumline.route.cut.PlungeWork;
 import drumline.route.cut.TurningWork;
 import drumline.route.cut.TurningWork.Side;
 import drumline.route.draft.RouteDraft;
-import drumline.route.feature.OutsideProfile.Face;
+import drumline.route.feature.EdgeLine;
+import drumline.route.feature.OperationMaker;
+import drumline.route.feature.Words;
+import drumline.route.turning.OutsideProfile.Face;
 import drumline.shop.contour.Edge;
 import drumline.shop.contour.OutsideStep;
 import drumline.shop.material.CuttingProcess;
@@ -23,16 +26,18 @@ import java.util.List;
  * Outside steps behind a larger diameter, and the edge at the cut-off: rules {@code
  * behind-shoulder} and {@code back-edge}.
  */
-final class ValleyTurning {
+public final class ValleyTurning {
   private final RouteDraft draft;
   private final OutsideProfile profile;
 
-  ValleyTurning(RouteDraft draft, OutsideProfile profile) {
+  /** For a draft. */
+  public ValleyTurning(RouteDraft draft, OutsideProfile profile) {
     this.draft = draft;
     this.profile = profile;
   }
 
-  void write() {
+  /** Writes them into the draft. */
+  public void write() {
     for (List<Face> run : profile.valleys()) {
       run.forEach(this::plunge);
       run.stream().filter(Face::finished).forEach(this::finish);
@@ -112,7 +117,7 @@ final class ValleyTurning {
     }
     Face last = faces.get(faces.size() - 1);
     Edge edge = last.step().backEdge();
-    if (!OutsideProfile.hasForm(edge)) {
+    if (!EdgeLine.hasForm(edge)) {
       return;
     }
     double radius =

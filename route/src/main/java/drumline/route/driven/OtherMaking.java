@@ -1,10 +1,12 @@
-package drumline.route.feature;
+package drumline.route.driven;
 
 import static drumline.route.feature.Words.mm;
 
 import drumline.route.cut.LightWork;
 import drumline.route.cut.SlotWork;
 import drumline.route.draft.RouteDraft;
+import drumline.route.feature.OperationMaker;
+import drumline.route.feature.Places;
 import drumline.shop.contour.End;
 import drumline.shop.feature.Engraving;
 import drumline.shop.feature.Knurl;
@@ -21,16 +23,18 @@ import java.util.Locale;
 /**
  * Knurls, slotted forms and engraving: rules {@code knurl}, {@code slot-strokes}, {@code engrave}.
  */
-final class OtherMaking {
+public final class OtherMaking {
   private static final double TIP_MM = 0.2;
 
   private final RouteDraft draft;
 
-  OtherMaking(RouteDraft draft) {
+  /** For a draft. */
+  public OtherMaking(RouteDraft draft) {
     this.draft = draft;
   }
 
-  void write() {
+  /** Writes them into the draft. */
+  public void write() {
     draft.inquiry().part().features(Knurl.class).forEach(this::knurl);
     draft.inquiry().part().features(SlottedForm.class).forEach(this::slotted);
     draft.inquiry().part().features(Engraving.class).forEach(this::engraving);
@@ -38,8 +42,7 @@ final class OtherMaking {
 
   private void knurl(Knurl knurl) {
     double length = knurl.toZMm() - knurl.fromZMm();
-    double diameter =
-        GrooveMaking.outsideDiameterMm(draft.inquiry().part(), knurl.fromZMm(), length);
+    double diameter = Places.outsideDiameterMm(draft.inquiry().part(), knurl.fromZMm(), length);
     draft
         .tool(knurl.id(), ToolKind.KNURLING, CuttingProcess.KNURL, diameter)
         .ifPresent(

@@ -1,4 +1,4 @@
-package drumline.route.feature;
+package drumline.route.hole;
 
 import static drumline.route.feature.Words.dia;
 import static drumline.route.feature.Words.mm;
@@ -7,6 +7,9 @@ import drumline.route.cut.HoleWork;
 import drumline.route.cut.TurningWork;
 import drumline.route.cut.TurningWork.Side;
 import drumline.route.draft.RouteDraft;
+import drumline.route.feature.EdgeLine;
+import drumline.route.feature.OperationMaker;
+import drumline.route.feature.Surface;
 import drumline.shop.contour.BoreStep;
 import drumline.shop.contour.Edge;
 import drumline.shop.contour.End;
@@ -20,20 +23,22 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** What follows the drills in a hole: boring, reaming, counterboring, edges. */
-final class HoleFinishing {
+public final class HoleFinishing {
   private final RouteDraft draft;
   private final End end;
   private final List<HolePlan.Step> plan;
   private final HoleRegions regions;
 
-  HoleFinishing(RouteDraft draft, End end, List<HolePlan.Step> plan) {
+  /** For a draft. */
+  public HoleFinishing(RouteDraft draft, End end, List<HolePlan.Step> plan) {
     this.draft = draft;
     this.end = end;
     this.plan = plan;
     this.regions = new HoleRegions(draft, end);
   }
 
-  void write() {
+  /** Writes them into the draft. */
+  public void write() {
     for (int i = 0; i < plan.size(); i++) {
       HolePlan.Step step = plan.get(i);
       double before = openedMm(i);
@@ -142,7 +147,7 @@ final class HoleFinishing {
     for (int i = 0; i < plan.size(); i++) {
       HolePlan.Step step = plan.get(i);
       if (step.method() != HolePlan.Method.BORED
-          && OutsideProfile.hasForm(step.step().mouthEdge())
+          && EdgeLine.hasForm(step.step().mouthEdge())
           && !(i == 0 && spotted)) {
         plain.add(step.step());
       }

@@ -1,6 +1,19 @@
-package drumline.route.feature;
+package drumline.route;
 
 import drumline.route.draft.RouteDraft;
+import drumline.route.driven.DeburrMaking;
+import drumline.route.driven.DrivenHoles;
+import drumline.route.driven.FlatsMaking;
+import drumline.route.driven.OtherMaking;
+import drumline.route.hole.HoleFinishing;
+import drumline.route.hole.HoleMaking;
+import drumline.route.hole.HolePlan;
+import drumline.route.parting.CutOffMaking;
+import drumline.route.thread.ThreadMaking;
+import drumline.route.turning.GrooveMaking;
+import drumline.route.turning.OutsideProfile;
+import drumline.route.turning.OutsideTurning;
+import drumline.route.turning.ValleyTurning;
 import drumline.shop.contour.End;
 import java.util.List;
 

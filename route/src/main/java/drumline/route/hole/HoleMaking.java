@@ -1,4 +1,4 @@
-package drumline.route.feature;
+package drumline.route.hole;
 
 import static drumline.route.feature.Words.dia;
 import static drumline.route.feature.Words.mm;
@@ -8,6 +8,8 @@ import drumline.route.cut.Cut;
 import drumline.route.cut.HoleWork;
 import drumline.route.draft.RouteDraft;
 import drumline.route.draft.ToolChoice;
+import drumline.route.feature.OperationMaker;
+import drumline.route.parting.CutOffMaking;
 import drumline.shop.contour.BoreStep;
 import drumline.shop.contour.BoreStep.Bottom;
 import drumline.shop.contour.Edge;
@@ -23,20 +25,22 @@ import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 
 /** Spots and drills of a hole: rules {@code spot-before-drill}, {@code drill-split}. */
-final class HoleMaking {
+public final class HoleMaking {
   private final RouteDraft draft;
   private final End end;
   private final List<HolePlan.Step> plan;
   private final HoleRegions regions;
 
-  HoleMaking(RouteDraft draft, End end, List<HolePlan.Step> plan) {
+  /** For a draft. */
+  public HoleMaking(RouteDraft draft, End end, List<HolePlan.Step> plan) {
     this.draft = draft;
     this.end = end;
     this.plan = plan;
     this.regions = new HoleRegions(draft, end);
   }
 
-  void write() {
+  /** Writes them into the draft. */
+  public void write() {
     if (plan.isEmpty()) {
       return;
     }

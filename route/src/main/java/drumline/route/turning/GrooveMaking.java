@@ -1,32 +1,33 @@
-package drumline.route.feature;
+package drumline.route.turning;
 
 import static drumline.route.feature.Words.dia;
 import static drumline.route.feature.Words.mm;
 
 import drumline.route.cut.PlungeWork;
 import drumline.route.draft.RouteDraft;
-import drumline.shop.contour.BoreStep;
+import drumline.route.feature.OperationMaker;
+import drumline.route.feature.Places;
 import drumline.shop.contour.End;
-import drumline.shop.contour.OutsideStep;
 import drumline.shop.feature.Groove;
 import drumline.shop.machine.SlideKind;
 import drumline.shop.material.CuttingProcess;
 import drumline.shop.operation.CutRegion;
 import drumline.shop.operation.OperationKind;
 import drumline.shop.operation.WorkEnd;
-import drumline.shop.part.Part;
 import drumline.shop.tooling.ToolKind;
 import java.util.List;
 
 /** Outside, inside and face grooves: rule {@code groove}. */
-final class GrooveMaking {
+public final class GrooveMaking {
   private final RouteDraft draft;
 
-  GrooveMaking(RouteDraft draft) {
+  /** For a draft. */
+  public GrooveMaking(RouteDraft draft) {
     this.draft = draft;
   }
 
-  void write() {
+  /** Writes them into the draft. */
+  public void write() {
     for (Groove groove : draft.inquiry().part().features(Groove.class)) {
       switch (groove.place()) {
         case OUTSIDE -> outside(groove);
@@ -37,7 +38,8 @@ final class GrooveMaking {
   }
 
   private void outside(Groove groove) {
-    double surface = outsideDiameterMm(draft.inquiry().part(), groove.atMm(), groove.widthMm());
+    double surface =
+        Places.outsideDiameterMm(draft.inquiry().part(), groove.atMm(), groove.widthMm());
     double depth = (surface - groove.bottomDiameterMm()) / 2;
     double bottom = groove.bottomDiameterMm();
     draft
@@ -65,7 +67,7 @@ final class GrooveMaking {
   }
 
   private void inside(Groove groove) {
-    double surface = boreDiameterMm(draft.inquiry().part(), groove);
+    double surface = Places.boreDiameterMm(draft.inquiry().part(), groove.end(), groove.atMm());
     double depth = (groove.bottomDiameterMm() - surface) / 2;
     double near = zMm(groove, groove.atMm());
     double far = zMm(groove, groove.atMm() + groove.widthMm());
@@ -136,24 +138,6 @@ final class GrooveMaking {
                             groove.depthMm(),
                             2 * outer,
                             draft.allowance("drillApproach"))));
-  }
-
-  /** Largest outside diameter over a length. */
-  static double outsideDiameterMm(Part part, double fromZMm, double lengthMm) {
-    return part.outside().stream()
-        .filter(s -> s.fromZMm() < fromZMm + lengthMm && s.toZMm() > fromZMm)
-        .mapToDouble(OutsideStep::largestDiameterMm)
-        .max()
-        .orElse(0);
-  }
-
-  private static double boreDiameterMm(Part part, Groove groove) {
-    List<BoreStep> steps = groove.end() == End.FRONT ? part.frontBore() : part.backBore();
-    return steps.stream()
-        .filter(s -> s.fromDepthMm() <= groove.atMm() && s.toDepthMm() >= groove.atMm())
-        .mapToDouble(BoreStep::smallestDiameterMm)
-        .min()
-        .orElse(0);
   }
 
   private double zMm(Groove groove, double depthMm) {
