@@ -43,7 +43,7 @@ public final class FlatsMaking {
             draft.inquiry().part(), flats.fromZMm(), flats.toZMm() - flats.fromZMm());
     double width = flatWidthMm(flats, diameter);
     switch (method(flats, width)) {
-      case POLYGON -> polygon(flats);
+      case POLYGON -> polygon(flats, diameter);
       case FACE -> fromEnd(flats, diameter, width);
       default -> fromSide(flats, diameter, width);
     }
@@ -70,7 +70,10 @@ public final class FlatsMaking {
             && new PolygonTurning(flats.acrossMm(), flats.count(), radius).crownUm(width)
                 < 250 * flats.tolerance().widthMm();
     boolean tool =
-        draft.crib().find(ToolKind.POLYGON_CUTTER, CuttingProcess.MILL, 2 * radius).isPresent();
+        draft
+            .crib()
+            .find(flats.id(), ToolKind.POLYGON_CUTTER, CuttingProcess.MILL, 2 * radius)
+            .isPresent();
     return crownFits && tool ? Flats.Method.POLYGON : Flats.Method.SIDE;
   }
 
@@ -141,7 +144,7 @@ public final class FlatsMaking {
                                 false))));
   }
 
-  private void polygon(Flats flats) {
+  private void polygon(Flats flats, double diameter) {
     double radius = draft.allowance("polygonCutterRadius");
     draft
         .tool(flats.id(), ToolKind.POLYGON_CUTTER, CuttingProcess.MILL, 2 * radius)
@@ -150,7 +153,7 @@ public final class FlatsMaking {
                 new OperationMaker(draft, OperationKind.POLYGON_TURN, flats.id(), "flats-polygon")
                     .title("turn polygon, " + flats.count() + " × " + mm(flats.acrossMm()))
                     .needs(SpindleCondition.TURNING, Equipment.LIVE_TOOL, Equipment.POLYGON_DRIVE)
-                    .add(choice, PolygonWork.turn(draft, choice, flats, radius)));
+                    .add(choice, PolygonWork.turn(draft, choice, flats, diameter, radius)));
   }
 
   private void slot(MilledSlot slot) {

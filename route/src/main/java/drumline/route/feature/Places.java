@@ -13,7 +13,7 @@ public final class Places {
   /** Largest outside diameter over a length, 0 beyond the piece. */
   public static double outsideDiameterMm(Part part, double fromZMm, double lengthMm) {
     return part.outside().stream()
-        .filter(s -> s.fromZMm() < fromZMm + lengthMm && s.toZMm() > fromZMm)
+        .filter(s -> s.fromZMm() < fromZMm + Math.max(lengthMm, 1e-6) && s.toZMm() > fromZMm)
         .mapToDouble(OutsideStep::largestDiameterMm)
         .max()
         .orElse(0);

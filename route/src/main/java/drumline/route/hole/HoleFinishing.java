@@ -6,7 +6,9 @@ import static drumline.route.feature.Words.mm;
 import drumline.route.cut.HoleWork;
 import drumline.route.cut.TurningWork;
 import drumline.route.cut.TurningWork.Side;
+import drumline.route.draft.Reach;
 import drumline.route.draft.RouteDraft;
+import drumline.route.draft.ToolChoice;
 import drumline.route.feature.EdgeLine;
 import drumline.route.feature.OperationMaker;
 import drumline.route.feature.Surface;
@@ -69,11 +71,13 @@ public final class HoleFinishing {
     draft
         .tool(print.id(), ToolKind.REAMER, CuttingProcess.REAM, diameter)
         .ifPresent(
-            choice ->
-                maker(OperationKind.REAM, print.id(), "ream-bore")
-                    .title("ream " + dia(diameter) + " " + print.tolerance().text())
-                    .removes(List.of(regions.straight(diameter, -1, print.toDepthMm())))
-                    .add(choice, HoleWork.ream(draft, choice, print.toDepthMm(), grade)));
+            choice -> {
+              reach(choice, print, "Maybe ream from both ends, or take a longer reamer.");
+              maker(OperationKind.REAM, print.id(), "ream-bore")
+                  .title("ream " + dia(diameter) + " " + print.tolerance().text())
+                  .removes(List.of(regions.straight(diameter, -1, print.toDepthMm())))
+                  .add(choice, HoleWork.ream(draft, choice, print.toDepthMm(), grade));
+            });
   }
 
   private void counterbore(HolePlan.Step step, double before) {
@@ -116,19 +120,21 @@ public final class HoleFinishing {
     draft
         .tool(print.id(), ToolKind.BORING, CuttingProcess.BORE_FINISH, bar)
         .ifPresent(
-            choice ->
-                maker(OperationKind.FINISH_BORE, print.id(), "finish-bore")
-                    .title("finish bore " + size(print))
-                    .removes(List.of(regions.step(print)))
-                    .add(
-                        choice,
-                        TurningWork.finish(
-                            draft,
-                            choice,
-                            Side.INSIDE,
-                            contourMm(print),
-                            print.roughnessRaUm(),
-                            print.largestDiameterMm())));
+            choice -> {
+              reach(choice, print, "Maybe take a carbide or damped bar, or ream the bore.");
+              maker(OperationKind.FINISH_BORE, print.id(), "finish-bore")
+                  .title("finish bore " + size(print))
+                  .removes(List.of(regions.step(print)))
+                  .add(
+                      choice,
+                      TurningWork.finish(
+                          draft,
+                          choice,
+                          Side.INSIDE,
+                          contourMm(print),
+                          print.roughnessRaUm(),
+                          print.largestDiameterMm()));
+            });
   }
 
   /**
@@ -187,11 +193,14 @@ public final class HoleFinishing {
         : dia(step.startDiameterMm()) + tolerance + " to " + mm(step.toDepthMm());
   }
 
-  /**
-   * Thickest bar that goes into a bore with room for chips, in half millimetres, 20 at the most.
-   */
-  private static double boringBarMm(double boreMm) {
-    return Math.max(1, Math.min(20, Math.floor(0.75 * boreMm * 2) / 2));
+  /** Thickest bar that goes into a bore with room for chips, in half millimetres. */
+  private double boringBarMm(double boreMm) {
+    double thick = Math.floor(draft.allowance("boringBarShare") * boreMm * 2) / 2;
+    return Math.max(1, Math.min(draft.allowance("boringBarMost"), thick));
+  }
+
+  private void reach(ToolChoice choice, BoreStep print, String hint) {
+    Reach.check(draft, choice, print.toDepthMm(), choice.tool().sizeMm(), hint);
   }
 
   private OperationMaker maker(OperationKind kind, String featureId, String ruleId) {

@@ -6,6 +6,7 @@ import static drumline.route.feature.Words.mm;
 import drumline.cutting.drilling.DrillPass.DepthTo;
 import drumline.route.cut.Cut;
 import drumline.route.cut.HoleWork;
+import drumline.route.draft.Reach;
 import drumline.route.draft.RouteDraft;
 import drumline.route.draft.ToolChoice;
 import drumline.route.feature.OperationMaker;
@@ -18,10 +19,8 @@ import drumline.shop.machine.SlideKind;
 import drumline.shop.material.CuttingProcess;
 import drumline.shop.operation.OperationKind;
 import drumline.shop.operation.WorkEnd;
-import drumline.shop.problem.Problem;
 import drumline.shop.tooling.ToolKind;
 import java.util.List;
-import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 
 /** Spots and drills of a hole: rules {@code spot-before-drill}, {@code drill-split}. */
@@ -72,15 +71,18 @@ public final class HoleMaking {
     double drill = first.drillMm();
     boolean chamfers = spotMakesMouth(draft, plan);
     double reach = plan.get(plan.size() - 1).step().toDepthMm();
+    boolean solid = draft.inquiry().bar().boreMm() == 0;
     boolean needed =
-        drill <= draft.allowance("spotDiameter") || reach / drill > draft.allowance("spotRatio");
+        solid
+            && (drill <= draft.allowance("spotDiameter")
+                || reach / drill > draft.allowance("spotRatio"));
     if (!needed && !chamfers) {
       return;
     }
     double mouth =
         chamfers
             ? plan.get(0).coreMm() + 2 * plan.get(0).step().mouthEdge().radialMm()
-            : Math.min(drill, draft.allowance("spotLargest"));
+            : Math.min(draft.allowance("spotShare") * drill, draft.allowance("spotLargest"));
     String id = plan.get(0).step().id();
     draft
         .tool(id, ToolKind.SPOT_DRILL, CuttingProcess.DRILL, mouth)
@@ -112,7 +114,12 @@ public final class HoleMaking {
     int most = (int) draft.allowance("drillPartsMost");
     int parts =
         (int) Math.max(1, Math.min(most, Math.ceil(ratio / draft.allowance("drillSplitRatio"))));
-    warnReach(step, choice, bottom);
+    Reach.check(
+        draft,
+        choice,
+        bottom,
+        step.drillMm(),
+        "Maybe drill from both ends, or take a longer drill with coolant through it.");
     for (int part = 0; part < parts; part++) {
       double from = reached + length * part / parts;
       double to = reached + length * (part + 1) / parts;
@@ -139,19 +146,6 @@ public final class HoleMaking {
         maker.suffix(String.valueOf((char) ('a' + part)));
       }
       maker.add(choice, cut);
-    }
-  }
-
-  private void warnReach(HolePlan.Step step, ToolChoice choice, double bottom) {
-    double limit = choice.tool().family().lengthRatio();
-    if (bottom / step.drillMm() > limit) {
-      draft.problem(
-          Problem.warning(
-              "drill-reach",
-              step.step().id(),
-              String.format(Locale.ROOT, "%.1f diameters deep", bottom / step.drillMm()),
-              String.format(Locale.ROOT, "%.1f diameters for %s", limit, choice.tool().label()),
-              "Maybe drill from both ends, or take a longer drill with coolant through it."));
     }
   }
 

@@ -19,8 +19,6 @@ import java.util.Optional;
  * {@code counterbore-flat}, {@code rough-bore}, {@code drill-large-first}.
  */
 public final class HolePlan {
-  private static final double LARGEST_BORING_STOCK_MM = 1.5;
-
   private HolePlan() {}
 
   /** How a step gets its size. */
@@ -51,7 +49,7 @@ public final class HolePlan {
     Part part = draft.inquiry().part();
     List<BoreStep> steps = end == End.FRONT ? part.frontBore() : part.backBore();
     List<Step> plan = new ArrayList<>();
-    double deeper = 0;
+    double deeper = draft.inquiry().bar().boreMm();
     for (int i = steps.size() - 1; i >= 0; i--) {
       Step step = plan(draft, steps.get(i), deeper);
       plan.add(0, step);
@@ -66,14 +64,15 @@ public final class HolePlan {
     double largest = draft.crib().largestMm(ToolKind.DRILL, CuttingProcess.DRILL);
     double wanted = wantedDrillMm(draft, step, method, core);
     double drill = Math.min(wanted, largest);
-    if (method == Method.DRILLED && core > largest) {
+    boolean beyond = wanted > largest && deeperDrillMm < wanted;
+    if (beyond && (method == Method.DRILLED || method == Method.REAMED)) {
       method = Method.BORED;
     }
     double stock = (core - deeperDrillMm) / 2;
     boolean deeperOpens =
         deeperDrillMm > 0
             && (method == Method.COUNTERBORED
-                || (method == Method.BORED && stock <= LARGEST_BORING_STOCK_MM));
+                || (method == Method.BORED && stock <= draft.allowance("boringStock")));
     double before = deeperOpens ? deeperDrillMm : drill;
     boolean rough =
         method == Method.BORED
@@ -99,7 +98,7 @@ public final class HolePlan {
           ? Method.BORED
           : Method.DRILLED;
     }
-    if (finish && !step.isTaper() && grade >= 6 && grade <= 8 && reamable(draft, step)) {
+    if (finish && !step.isTaper() && grade >= 7 && grade <= 8 && reamable(draft, step)) {
       return Method.REAMED;
     }
     if (finish) {
@@ -122,7 +121,7 @@ public final class HolePlan {
     double diameter = step.startDiameterMm();
     return !related
         && step.bottom() != Bottom.FLAT
-        && draft.crib().find(ToolKind.REAMER, CuttingProcess.REAM, diameter).isPresent();
+        && draft.crib().find(step.id(), ToolKind.REAMER, CuttingProcess.REAM, diameter).isPresent();
   }
 
   private static double wantedDrillMm(RouteDraft draft, BoreStep step, Method method, double core) {

@@ -2,6 +2,7 @@ package drumline.route.parting;
 
 import drumline.route.cut.PlungeWork;
 import drumline.route.cut.TurningWork;
+import drumline.route.draft.Reach;
 import drumline.route.draft.RouteDraft;
 import drumline.route.feature.OperationMaker;
 import drumline.route.feature.Words;
@@ -24,16 +25,18 @@ public final class CutOffMaking {
   }
 
   /**
-   * Width of the parting blade in mm, half millimetres, 1.5 at the least.
+   * Width of the parting blade in mm, in half millimetres.
    *
-   * <p>w = 0.6·√D + 0.5 for bar, a fifth less where a bore makes the blade's reach short. Source:
-   * 06 section 2.9, from memory.
+   * <p>w = 0.6·√r + 0.5, r the blade's reach in mm: from the bar's outside to its centre or bore.
+   * That is 2.4 mm for bar of 20 mm and 3.2 mm for 40 mm, the usual 2 to 3 mm. Source: [BASIS] 2.9,
+   * from memory, weak; the reach is taken for its D, since D gives more than the usual.
    */
   public static double kerfMm(RouteDraft draft) {
     double outer = draft.inquiry().bar().acrossCornersMm();
     double reach = (outer - boreAtCutMm(draft)) / 2;
-    double wide = 0.6 * Math.sqrt(2 * reach) + 0.5;
-    return Math.max(1.5, Math.min(4, Math.round(wide * 2) / 2.0));
+    double wide = draft.allowance("kerfRoot") * Math.sqrt(reach) + draft.allowance("kerfBase");
+    double half = Math.round(wide * 2) / 2.0;
+    return Math.max(draft.allowance("kerfLeast"), Math.min(draft.allowance("kerfMost"), half));
   }
 
   /** Bore at the plane where the piece is parted, 0 where it is solid there. */
@@ -56,11 +59,14 @@ public final class CutOffMaking {
     draft
         .tool("cut-off", ToolKind.CUT_OFF, CuttingProcess.CUT_OFF, kerf)
         .ifPresent(
-            choice ->
-                new OperationMaker(draft, OperationKind.CUT_OFF, "piece", "cut-off-last")
-                    .title("cut off, blade " + Words.mm(kerf) + " mm")
-                    .removes(List.of(CutRegion.rectangle(length, length + kerf, 0, outer / 2 + 1)))
-                    .add(choice, PlungeWork.cutOff(draft, choice, outer, inner)));
+            choice -> {
+              Reach.check(
+                  draft, choice, (outer - inner) / 2, kerf, "Maybe take a wider blade, in a file.");
+              new OperationMaker(draft, OperationKind.CUT_OFF, "piece", "cut-off-last")
+                  .title("cut off, blade " + Words.mm(kerf) + " mm")
+                  .removes(List.of(CutRegion.rectangle(length, length + kerf, 0, outer / 2 + 1)))
+                  .add(choice, PlungeWork.cutOff(draft, choice, outer, inner));
+            });
     if (needsBackFace()) {
       backFace();
     }

@@ -1,6 +1,7 @@
 package drumline.route.thread;
 
 import drumline.route.cut.Cut;
+import drumline.route.cut.HolesLie;
 import drumline.route.cut.ThreadWork;
 import drumline.route.cut.ThreadWork.Tapping;
 import drumline.route.draft.RouteDraft;
@@ -45,7 +46,7 @@ public final class ThreadMaking {
                 thread.id(),
                 "thread on " + thread.onElement(),
                 "the id of an outside step or a bore step",
-                ""));
+                "Maybe the step was renamed."));
       }
     }
   }
@@ -96,7 +97,7 @@ public final class ThreadMaking {
                       thread.size(),
                       thread.lengthMm(),
                       1,
-                      0,
+                      HolesLie.ALONG_AXIS,
                       forms ? Tapping.FORMING : Tapping.CUTTING);
               new OperationMaker(
                       draft,

@@ -4,6 +4,7 @@ import static drumline.route.feature.Words.dia;
 import static drumline.route.feature.Words.mm;
 
 import drumline.route.cut.PlungeWork;
+import drumline.route.draft.Reach;
 import drumline.route.draft.RouteDraft;
 import drumline.route.feature.OperationMaker;
 import drumline.route.feature.Places;
@@ -43,27 +44,38 @@ public final class GrooveMaking {
     double depth = (surface - groove.bottomDiameterMm()) / 2;
     double bottom = groove.bottomDiameterMm();
     draft
-        .tool(groove.id(), ToolKind.GROOVING, CuttingProcess.GROOVE, blade(groove.widthMm(), 3))
+        .tool(
+            groove.id(),
+            ToolKind.GROOVING,
+            CuttingProcess.GROOVE,
+            blade(groove.widthMm(), draft.allowance("recessBlade")))
         .ifPresent(
-            choice ->
-                new OperationMaker(draft, OperationKind.GROOVE, groove.id(), "groove")
-                    .title("groove " + mm(groove.widthMm()) + " to " + dia(bottom))
-                    .removes(
-                        List.of(
-                            CutRegion.rectangle(
-                                groove.atMm(),
-                                groove.atMm() + groove.widthMm(),
-                                bottom / 2,
-                                surface / 2 + 0.05)))
-                    .add(
-                        choice,
-                        PlungeWork.recess(
-                            draft,
-                            choice,
-                            groove.widthMm(),
-                            depth,
-                            surface,
-                            draft.allowance("rapidApproach"))));
+            choice -> {
+              Reach.check(
+                  draft,
+                  choice,
+                  depth,
+                  choice.tool().sizeMm(),
+                  "Maybe take a blade with more reach.");
+              new OperationMaker(draft, OperationKind.GROOVE, groove.id(), "groove")
+                  .title("groove " + mm(groove.widthMm()) + " to " + dia(bottom))
+                  .removes(
+                      List.of(
+                          CutRegion.rectangle(
+                              groove.atMm(),
+                              groove.atMm() + groove.widthMm(),
+                              bottom / 2,
+                              surface / 2 + 0.05)))
+                  .add(
+                      choice,
+                      PlungeWork.recess(
+                          draft,
+                          choice,
+                          groove.widthMm(),
+                          depth,
+                          surface,
+                          draft.allowance("rapidApproach")));
+            });
   }
 
   private void inside(Groove groove) {
@@ -76,33 +88,40 @@ public final class GrooveMaking {
             groove.id(),
             ToolKind.INSIDE_GROOVING,
             CuttingProcess.GROOVE,
-            blade(groove.widthMm(), 2))
+            blade(groove.widthMm(), draft.allowance("blindBlade")))
         .ifPresent(
-            choice ->
-                new OperationMaker(draft, OperationKind.INSIDE_GROOVE, groove.id(), "groove")
-                    .title(
-                        "inside groove "
-                            + mm(groove.widthMm())
-                            + " to "
-                            + dia(groove.bottomDiameterMm()))
-                    .end(end(groove))
-                    .from(SlideKind.END)
-                    .removes(
-                        List.of(
-                            CutRegion.rectangle(
-                                Math.min(near, far),
-                                Math.max(near, far),
-                                0,
-                                groove.bottomDiameterMm() / 2)))
-                    .add(
-                        choice,
-                        PlungeWork.recess(
-                            draft,
-                            choice,
-                            groove.widthMm(),
-                            depth,
-                            groove.bottomDiameterMm(),
-                            draft.allowance("drillApproach"))));
+            choice -> {
+              Reach.check(
+                  draft,
+                  choice,
+                  depth,
+                  choice.tool().sizeMm(),
+                  "Maybe take a blade with more reach.");
+              new OperationMaker(draft, OperationKind.INSIDE_GROOVE, groove.id(), "groove")
+                  .title(
+                      "inside groove "
+                          + mm(groove.widthMm())
+                          + " to "
+                          + dia(groove.bottomDiameterMm()))
+                  .end(end(groove))
+                  .from(SlideKind.END)
+                  .removes(
+                      List.of(
+                          CutRegion.rectangle(
+                              Math.min(near, far),
+                              Math.max(near, far),
+                              0,
+                              groove.bottomDiameterMm() / 2)))
+                  .add(
+                      choice,
+                      PlungeWork.recess(
+                          draft,
+                          choice,
+                          groove.widthMm(),
+                          depth,
+                          groove.bottomDiameterMm(),
+                          draft.allowance("drillApproach")));
+            });
   }
 
   private void face(Groove groove) {
@@ -112,32 +131,42 @@ public final class GrooveMaking {
     double far = zMm(groove, groove.depthMm());
     draft
         .tool(
-            groove.id(), ToolKind.FACE_GROOVING, CuttingProcess.GROOVE, blade(groove.widthMm(), 3))
+            groove.id(),
+            ToolKind.FACE_GROOVING,
+            CuttingProcess.GROOVE,
+            blade(groove.widthMm(), draft.allowance("recessBlade")))
         .ifPresent(
-            choice ->
-                new OperationMaker(draft, OperationKind.FACE_GROOVE, groove.id(), "groove")
-                    .title(
-                        "face groove "
-                            + dia(2 * inner)
-                            + "–"
-                            + dia(2 * outer)
-                            + " × "
-                            + mm(groove.depthMm()))
-                    .end(end(groove))
-                    .from(SlideKind.END)
-                    .removes(
-                        List.of(
-                            CutRegion.rectangle(
-                                Math.min(near, far), Math.max(near, far), inner, outer)))
-                    .add(
-                        choice,
-                        PlungeWork.recess(
-                            draft,
-                            choice,
-                            groove.widthMm(),
-                            groove.depthMm(),
-                            2 * outer,
-                            draft.allowance("drillApproach"))));
+            choice -> {
+              Reach.check(
+                  draft,
+                  choice,
+                  groove.depthMm(),
+                  choice.tool().sizeMm(),
+                  "Maybe take a blade with more reach.");
+              new OperationMaker(draft, OperationKind.FACE_GROOVE, groove.id(), "groove")
+                  .title(
+                      "face groove "
+                          + dia(2 * inner)
+                          + "–"
+                          + dia(2 * outer)
+                          + " × "
+                          + mm(groove.depthMm()))
+                  .end(end(groove))
+                  .from(SlideKind.END)
+                  .removes(
+                      List.of(
+                          CutRegion.rectangle(
+                              Math.min(near, far), Math.max(near, far), inner, outer)))
+                  .add(
+                      choice,
+                      PlungeWork.recess(
+                          draft,
+                          choice,
+                          groove.widthMm(),
+                          groove.depthMm(),
+                          2 * outer,
+                          draft.allowance("drillApproach")));
+            });
   }
 
   private double zMm(Groove groove, double depthMm) {

@@ -6,10 +6,12 @@ import drumline.route.cut.Cut;
 import drumline.route.cut.PlungeWork;
 import drumline.route.cut.TurningWork;
 import drumline.route.cut.TurningWork.Side;
+import drumline.route.draft.Reach;
 import drumline.route.draft.RouteDraft;
 import drumline.route.feature.EdgeLine;
 import drumline.route.feature.OperationMaker;
 import drumline.route.feature.Words;
+import drumline.route.parting.CutOffMaking;
 import drumline.route.turning.OutsideProfile.Face;
 import drumline.shop.contour.Edge;
 import drumline.shop.contour.OutsideStep;
@@ -55,6 +57,7 @@ public final class ValleyTurning {
         .tool(step.id(), ToolKind.GROOVING, CuttingProcess.GROOVE, blade)
         .ifPresent(
             choice -> {
+              Reach.check(draft, choice, top - radius, blade, "Maybe turn it from the back.");
               Cut cut =
                   PlungeWork.recess(
                       draft,
@@ -125,7 +128,11 @@ public final class ValleyTurning {
             ? profile.barRadiusMm()
             : Math.min(last.turnedRadiusMm(), last.step().endDiameterMm() / 2);
     draft
-        .tool(last.step().id(), ToolKind.GROOVING, CuttingProcess.GROOVE, bladeFor(3))
+        .tool(
+            last.step().id(),
+            ToolKind.GROOVING,
+            CuttingProcess.GROOVE,
+            bladeFor(CutOffMaking.kerfMm(draft)))
         .ifPresent(
             choice -> {
               double depth = profile.barRadiusMm() - radius + edge.radialMm();
@@ -156,8 +163,9 @@ public final class ValleyTurning {
     return new CutRegion(outline);
   }
 
-  /** A blade about as wide as the recess, 3 mm at the most. */
-  private static double bladeFor(double widthMm) {
-    return Math.max(1, Math.min(3, Math.floor(widthMm * 2) / 2));
+  /** A blade about as wide as the recess, up to the widest for recesses. */
+  private double bladeFor(double widthMm) {
+    double most = draft.allowance("recessBlade");
+    return Math.max(1, Math.min(most, Math.floor(widthMm * 2) / 2));
   }
 }
