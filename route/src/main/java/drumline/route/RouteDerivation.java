@@ -1,7 +1,6 @@
 package drumline.route;
 
 import drumline.route.draft.RouteDraft;
-import drumline.route.feature.OperationWriting;
 import drumline.route.order.OrderWriting;
 import drumline.route.order.UserOrders;
 import drumline.route.rule.Allowances;

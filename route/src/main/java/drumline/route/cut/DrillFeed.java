@@ -1,5 +1,6 @@
 package drumline.route.cut;
 
+import drumline.route.draft.RouteDraft;
 import drumline.route.draft.ToolChoice;
 
 /**
@@ -10,12 +11,11 @@ import drumline.route.draft.ToolChoice;
  * window for k; the bend at 8 mm from memory.
  */
 final class DrillFeed {
-  private static final double BEND_MM = 8;
-
   private DrillFeed() {}
 
-  static double mmPerRev(ToolChoice choice, double diameterMm) {
-    double size = diameterMm <= BEND_MM ? diameterMm : Math.sqrt(BEND_MM * diameterMm);
+  static double mmPerRev(RouteDraft draft, ToolChoice choice, double diameterMm) {
+    double bend = draft.allowance("drillFeedBend");
+    double size = diameterMm <= bend ? diameterMm : Math.sqrt(bend * diameterMm);
     return choice.window().feedHigh() * size;
   }
 }

@@ -19,10 +19,11 @@ final class DrivenTool {
     draft.problem(
         Problem.warning(
             "driven-tool-speed",
-            choice.tool().label(),
+            choice.featureId(),
             String.format(
                 Locale.ROOT,
-                "%.0f rev/min would be %.0f m/min",
+                "%s: %.0f rev/min for %.0f m/min",
+                choice.tool().label(),
                 wanted,
                 choice.window().speedHighMPerMin()),
             String.format(Locale.ROOT, "driven tools turn at %.0f rev/min at most", top),

@@ -1,22 +1,35 @@
 package drumline.route.cut;
 
 import drumline.cutting.finish.FeedMarkRoughness;
+import drumline.route.draft.RouteDraft;
 import drumline.route.draft.ToolChoice;
+import drumline.shop.problem.Problem;
+import java.util.Locale;
 
-/** Feed that leaves the roughness asked for, never outside the window. */
+/** Feed that leaves the roughness asked for. */
 final class FinishFeed {
-  /** What real cutting adds to the ideal profile; 1.2 to 2 by [BASIS] section 5, from memory. */
-  private static final double PRACTICE_RATIO = 1.5;
-
   private FinishFeed() {}
 
-  static double feedMmPerRev(ToolChoice choice, double roughnessRaUm) {
+  /** The feed; it is said where even the window's least feed leaves the surface too rough. */
+  static double feedMmPerRev(RouteDraft draft, ToolChoice choice, double roughnessRaUm) {
     double radius = choice.tool().family().noseRadiusMm();
     double high = choice.window().feedHigh();
     if (radius <= 0 || roughnessRaUm <= 0) {
       return high;
     }
-    double wanted = new FeedMarkRoughness(radius, PRACTICE_RATIO).feedMmPerRev(roughnessRaUm);
-    return Math.max(choice.window().feedLow(), Math.min(high, wanted));
+    FeedMarkRoughness marks = new FeedMarkRoughness(radius, draft.allowance("roughnessPractice"));
+    double wanted = marks.feedMmPerRev(roughnessRaUm);
+    double low = choice.window().feedLow();
+    if (wanted >= low) {
+      return Math.min(high, wanted);
+    }
+    draft.problem(
+        Problem.warning(
+            "finish-roughness",
+            choice.featureId(),
+            String.format(Locale.ROOT, "Ra %.2f µm asks for %.3f mm/rev", roughnessRaUm, wanted),
+            String.format(Locale.ROOT, "%.3f mm/rev and more with %s", low, choice.tool().label()),
+            "Maybe take a larger nose radius or a wiper edge, or burnish the surface."));
+    return low;
   }
 }

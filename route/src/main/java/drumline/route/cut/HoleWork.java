@@ -25,7 +25,7 @@ public final class HoleWork {
   public static Cut drill(
       RouteDraft draft, ToolChoice choice, double lengthMm, DepthTo depthTo, boolean first) {
     double diameter = choice.tool().sizeMm();
-    double feed = DrillFeed.mmPerRev(choice, diameter);
+    double feed = DrillFeed.mmPerRev(draft, choice, diameter);
     double start = draft.allowance("cutStart");
     DrillPass pass =
         DrillPass.solid(
@@ -47,13 +47,13 @@ public final class HoleWork {
 
   /** Spotting to a diameter, with a point of 90°, so that the mouth gets its chamfer too. */
   public static Cut spot(RouteDraft draft, ToolChoice choice, double mouthMm) {
-    double feed = 0.5 * DrillFeed.mmPerRev(choice, mouthMm);
+    double feed = draft.allowance("spotFeed") * DrillFeed.mmPerRev(draft, choice, mouthMm);
     double way = mouthMm / 2 + draft.allowance("cutStart");
     SpeedWindow speeds = SpeedWindow.of(choice.window(), mouthMm);
     return new SpecBuilder(choice)
         .speeds(speeds)
         .time(way / feed, 0)
-        .dwell(2)
+        .dwell(draft.allowance("bottomDwell"))
         .on(mouthMm)
         .chip(feed, mouthMm / 2, 1)
         .way(way, draft.allowance("drillApproach"))
@@ -64,13 +64,13 @@ public final class HoleWork {
   public static Cut counterbore(
       RouteDraft draft, ToolChoice choice, double fromDiameterMm, double lengthMm) {
     double diameter = choice.tool().sizeMm();
-    double feed = 0.7 * DrillFeed.mmPerRev(choice, diameter);
+    double feed = draft.allowance("counterboreFeed") * DrillFeed.mmPerRev(draft, choice, diameter);
     double way = lengthMm + draft.allowance("cutStart");
     SpeedWindow speeds = SpeedWindow.of(choice.window(), diameter);
     return new SpecBuilder(choice)
         .speeds(speeds)
         .time(way / feed, 0)
-        .dwell(3)
+        .dwell(draft.allowance("bottomDwell"))
         .on(diameter)
         .chip(feed, (diameter - fromDiameterMm) / 2, 1)
         .way(way, draft.allowance("drillApproach"))
@@ -80,8 +80,9 @@ public final class HoleWork {
   /** Reaming a drilled or bored hole; out again at feed where the grade is finer than 8. */
   public static Cut ream(RouteDraft draft, ToolChoice choice, double lengthMm, int itGrade) {
     double diameter = choice.tool().sizeMm();
-    double feed = choice.window().feedHigh();
-    double lead = 1.5;
+    double wanted = draft.allowance("reamFeed") * diameter;
+    double feed = Math.max(choice.window().feedLow(), Math.min(choice.window().feedHigh(), wanted));
+    double lead = draft.allowance("reamLead");
     ReamPass.Out out = itGrade < 8 ? ReamPass.Out.AT_FEED : ReamPass.Out.AT_RAPID;
     ReamPass pass =
         new ReamPass(
@@ -110,7 +111,7 @@ public final class HoleWork {
    * @param lengthMm drilled length of each hole
    * @param depthTo whether the point comes out
    * @param holeCount holes
-   * @param armMm distance from the work's axis at which the drill's thrust turns the work, or 0
+   * @param lie how they lie to the axis
    */
   public static Cut driven(
       RouteDraft draft,
@@ -118,15 +119,15 @@ public final class HoleWork {
       double lengthMm,
       DepthTo depthTo,
       int holeCount,
-      double armMm) {
+      HolesLie lie) {
     double diameter = choice.tool().sizeMm();
-    double feed = DrillFeed.mmPerRev(choice, diameter);
+    double feed = DrillFeed.mmPerRev(draft, choice, diameter);
     DrillPass pass =
         DrillPass.solid(
             diameter, pointAngle(choice), lengthMm, depthTo, draft.allowance("cutStart"), feed);
     double revPerMin = DrivenTool.revPerMin(draft, choice, diameter);
     double between = (holeCount - 1) * draft.allowance("holdIndex");
-    double out = holeCount * pass.travelMm() / 20_000 * 60;
+    double out = holeCount * pass.travelMm() * 60 / draft.allowance("drillReturn");
     double fixed = holeCount * pass.timeS(revPerMin) + out + between;
     SpeedWindow speeds = SpeedWindow.of(choice.window(), diameter);
     CuttingLoad load = load(draft, choice, diameter, 0, feed, speeds);
@@ -140,9 +141,9 @@ public final class HoleWork {
         .with(
             new Loads(
                 load.mainForceN(),
-                armMm > 0 ? load.axialForceN() : 0,
-                armMm > 0 ? 0 : load.axialForceN(),
-                load.mainForceN() * armMm / 1000,
+                lie == HolesLie.ALONG_AXIS ? load.axialForceN() : 0,
+                lie == HolesLie.ALONG_AXIS ? 0 : load.axialForceN(),
+                lie == HolesLie.ALONG_AXIS ? load.torqueNm() : 0,
                 power,
                 load.axialForceN()));
   }

@@ -1,8 +1,11 @@
 package drumline.route.cut;
 
+import drumline.cutting.finish.KnurlPass;
+import drumline.cutting.force.ChipCompression;
+import drumline.cutting.force.KienzleForce;
+import drumline.cutting.lettering.Lettering;
 import drumline.route.draft.RouteDraft;
 import drumline.route.draft.ToolChoice;
-import drumline.shop.feature.Engraving;
 import drumline.shop.material.CuttingProcess;
 import drumline.shop.material.CuttingWindow;
 import drumline.shop.material.CuttingWindow.TaylorConstants;
@@ -11,9 +14,6 @@ import drumline.shop.tooling.Tool;
 
 /** Knurling, engraving and deburring. */
 public final class LightWork {
-  /** Usual width of a knurling wheel; from memory. */
-  private static final double WHEEL_MM = 8;
-
   private LightWork() {}
 
   /**
@@ -24,51 +24,69 @@ public final class LightWork {
    */
   public static Cut knurl(RouteDraft draft, ToolChoice choice, double lengthMm, double diameterMm) {
     SpeedWindow speeds = SpeedWindow.of(choice.window(), diameterMm);
-    double wheel = WHEEL_MM;
+    double wheel = draft.allowance("knurlWheel");
     double feed = choice.window().feedHigh();
-    double axial = lengthMm > wheel ? (lengthMm - wheel) / feed : 0;
-    double press = 0.15 * draft.inquiry().material().tensileMpa() * Math.min(lengthMm, wheel);
-    double torque = 0.1 * press * diameterMm / 2000;
+    KnurlPass pass =
+        new KnurlPass(draft.allowance("knurlTurns"), Math.max(0, lengthMm - wheel), feed);
+    double press =
+        draft.allowance("knurlPressure")
+            * draft.inquiry().material().tensileMpa()
+            * Math.min(lengthMm, wheel);
+    double drag = draft.allowance("knurlDrag") * press;
     return new SpecBuilder(choice)
         .speeds(speeds)
-        .time(draft.allowance("knurlTurns") + axial, 0)
+        .time(pass.revolutionsCount(), 0)
         .on(diameterMm)
         .chip(feed, 0, 1)
         .way(lengthMm, draft.allowance("rapidApproach"))
-        .with(new Loads(0.1 * press, 0, press, torque, 0, press));
+        .with(new Loads(drag, 0, press, drag * diameterMm / 2000, 0, press));
   }
 
-  /** Engraving: path by the mean length of a character, with a lift and a plunge for strokes. */
-  public static Cut engrave(RouteDraft draft, ToolChoice choice, Engraving engraving) {
-    int characters = (int) engraving.text().chars().filter(c -> c != ' ').count();
-    double path = characters * engraving.heightMm() * draft.allowance("engravePath");
-    double fixed =
-        60 * path / draft.allowance("engraveFeed")
-            + 2 * characters * draft.allowance("engraveLift");
+  /** Engraving along the strokes of the lettering, with a lift and a plunge for each stroke. */
+  public static Cut engrave(
+      RouteDraft draft, ToolChoice choice, Lettering lettering, double depthMm) {
+    double feedMmPerMin = draft.allowance("engraveFeed");
+    double fixed = lettering.pass(2 * draft.allowance("engraveLift"), 0).timeS(feedMmPerMin);
     double revPerMin = draft.allowance("liveToolTop");
+    double feed = feedMmPerMin / revPerMin;
     return new SpecBuilder(choice)
         .time(0, fixed)
         .driven(revPerMin)
         .on(choice.tool().sizeMm())
-        .chip(draft.allowance("engraveFeed") / revPerMin, engraving.depthMm(), 1)
-        .way(path, draft.allowance("rapidApproach"))
-        .with(Loads.NONE);
+        .chip(feed, depthMm, 1)
+        .way(lettering.wayMm(), draft.allowance("rapidApproach"))
+        .with(light(draft, choice, depthMm, feed, revPerMin));
+  }
+
+  /** A small point that takes a section as wide as it is deep, once in a turn of the tool. */
+  private static Loads light(
+      RouteDraft draft, ToolChoice choice, double depthMm, double feed, double revPerMin) {
+    double force =
+        KienzleForce.specificForceMpa(
+                SpecBuilder.constants(draft.inquiry().material()),
+                SpecBuilder.worn(ChipCompression.MILLING),
+                feed)
+            * depthMm
+            * feed;
+    double speed = Math.PI * choice.tool().sizeMm() * revPerMin / 1000;
+    return new Loads(force, force, force, 0, force * speed / 60_000, force);
   }
 
   /** A driven brush held against turning work for a set time. */
-  public static Cut brush(RouteDraft draft, Tool brush) {
-    return new SpecBuilder(brushing(brush))
+  public static Cut brush(RouteDraft draft, ToolChoice choice) {
+    return new SpecBuilder(choice)
         .time(0, draft.allowance("brushTime"))
-        .driven(1500)
-        .on(brush.sizeMm())
+        .driven(draft.allowance("brushSpeed"))
+        .on(choice.tool().sizeMm())
         .chip(0, 0, 1)
         .way(0, draft.allowance("rapidApproach"))
         .with(Loads.NONE);
   }
 
   /** Speeds and life of a brush; from memory. */
-  public static ToolChoice brushing(Tool brush) {
+  public static ToolChoice brushing(String featureId, Tool brush) {
     return new ToolChoice(
+        featureId,
         brush,
         new CuttingWindow(
             CuttingProcess.MILL,
@@ -93,6 +111,8 @@ public final class LightWork {
         Math.min(
             draft.allowance("liveToolTop"),
             SpeedWindow.revPerMin(choice.window().speedHighMPerMin(), choice.tool().sizeMm()));
+    double feed = draft.allowance("deburrFeed") / revPerMin;
+    double depth = draft.allowance("deburrDepth");
     double fixed =
         60 * pathMm / draft.allowance("deburrFeed")
             + placeCount * draft.allowance("engraveLift")
@@ -101,8 +121,8 @@ public final class LightWork {
         .time(0, fixed)
         .driven(revPerMin)
         .on(choice.tool().sizeMm())
-        .chip(draft.allowance("deburrFeed") / revPerMin, 0.2, placeCount)
+        .chip(feed, depth, placeCount)
         .way(pathMm, draft.allowance("rapidApproach"))
-        .with(Loads.NONE);
+        .with(light(draft, choice, depth, feed, revPerMin));
   }
 }

@@ -30,14 +30,22 @@ public final class PlungeWork {
       double approachMm) {
     double blade = choice.tool().sizeMm();
     double feed = choice.window().feedHigh();
-    int plunges = 1 + (int) Math.max(0, Math.ceil((widthMm - blade) / (0.8 * blade) - 1e-9));
+    int plunges =
+        1
+            + (int)
+                Math.max(
+                    0,
+                    Math.ceil((widthMm - blade) / (draft.allowance("plungeStep") * blade) - 1e-9));
     double plungeWay = plunges * (depthMm + draft.allowance("cutStart"));
     double bottomWay = plunges > 1 ? widthMm - blade : 0;
     SpeedWindow speeds = SpeedWindow.of(choice.window(), diameterMm);
     return new SpecBuilder(choice)
         .speeds(speeds)
-        .time((plungeWay + bottomWay) / feed, (plunges - 1) * draft.allowance("returnStroke"))
-        .dwell(2)
+        .time(
+            (plungeWay + bottomWay) / feed
+                + plunges * Corners.furtherCount(draft, diameterMm, feed),
+            (plunges - 1) * draft.allowance("returnStroke"))
+        .dwell(draft.allowance("bottomDwell"))
         .on(diameterMm)
         .chip(feed, depthMm, plunges)
         .way(plungeWay + bottomWay, approachMm)
@@ -62,7 +70,7 @@ public final class PlungeWork {
     SpeedWindow speeds = SpeedWindow.of(choice.window(), outerMm);
     return new SpecBuilder(choice)
         .speeds(speeds)
-        .time(cut.revolutionsCount(), 0)
+        .time(cut.revolutionsCount() + Corners.furtherCount(draft, outerMm, feed), 0)
         .on(outerMm)
         .chip(feed, (outerMm - innerMm) / 2, 1)
         .way(start + (outerMm - innerMm) / 2 + over, draft.allowance("rapidApproach"))

@@ -1,8 +1,5 @@
 package drumline.route.cut;
 
-import drumline.cutting.force.ChipCompression;
-import drumline.cutting.force.ForceSplit;
-import drumline.cutting.parting.PlungeCut;
 import drumline.cutting.threading.TapPass;
 import drumline.cutting.threading.TappingTorque;
 import drumline.cutting.threading.ThreadDepth;
@@ -36,7 +33,7 @@ public final class ThreadWork {
    *
    * @param lengthMm thread length
    * @param holeCount holes, one after another
-   * @param armMm distance of the holes from the axis, 0 on the axis
+   * @param lie how the torque meets the spindle
    */
   public static Cut tap(
       RouteDraft draft,
@@ -44,7 +41,7 @@ public final class ThreadWork {
       ThreadSize size,
       double lengthMm,
       int holeCount,
-      double armMm,
+      HolesLie lie,
       Tapping tapping) {
     TapPass pass = new TapPass(lengthMm, size.pitchMm(), TapPass.Chamfer.FORM_C);
     double revPerMin = DrivenTool.revPerMin(draft, choice, size.majorMm());
@@ -59,7 +56,14 @@ public final class ThreadWork {
         .on(size.majorMm())
         .chip(size.pitchMm(), ThreadDepth.insideMm(size.pitchMm()), holeCount)
         .way(2 * holeCount * pass.travelMm(), draft.allowance("drillApproach"))
-        .with(new Loads(2000 * torque / size.majorMm(), 0, 0, torque, power, 0));
+        .with(
+            new Loads(
+                2000 * torque / size.majorMm(),
+                0,
+                0,
+                lie == HolesLie.ALONG_AXIS ? torque : 0,
+                power,
+                0));
   }
 
   /**
@@ -72,27 +76,21 @@ public final class ThreadWork {
       RouteDraft draft, ToolChoice choice, ThreadSize size, double lengthMm, boolean outside) {
     double pitch = size.pitchMm();
     double depth = outside ? ThreadDepth.outsideMm(pitch) : ThreadDepth.insideMm(pitch);
-    int passes = passCount(pitch, choice.window().depthHighMm(), depth);
-    double way = lengthMm + 3 * pitch;
+    int passes = ThreadPasses.count(draft.inquiry().material(), choice.window(), pitch, depth);
+    double way = lengthMm + draft.allowance("threadRunIn") * pitch;
     double top = ThreadRunIn.limitRevPerMin(pitch, 1000 * draft.allowance("threadAxisSpeed"));
     SpeedWindow speeds =
         SpeedWindow.of(choice.window(), size.majorMm()).atMost(top, "axis speed at this pitch");
-    double lastWidth = 1.2 * depth;
-    double thickness = Math.max(0.02, depth * (1 - Math.sqrt((passes - 1) / (double) passes)));
-    var load =
-        new PlungeCut(lastWidth, size.majorMm(), thickness, ForceSplit.STRAIGHT_IN)
-            .load(
-                SpecBuilder.constants(draft.inquiry().material()),
-                SpecBuilder.worn(ChipCompression.GROOVING),
-                speeds.highestRevPerMin());
-    int all = passes + 1;
+    int all = passes + (int) draft.allowance("springPasses");
     return new SpecBuilder(choice)
         .speeds(speeds)
         .time(all * way / pitch, all * draft.allowance("threadReturn"))
         .on(size.majorMm())
         .chip(pitch, depth / passes, all)
         .way(all * way, draft.allowance(outside ? "rapidApproach" : "drillApproach"))
-        .with(SpecBuilder.acrossAxis(load));
+        .with(
+            SpecBuilder.acrossAxis(
+                ThreadPasses.heaviest(draft, size, depth, passes, speeds.highestRevPerMin())));
   }
 
   /**
@@ -102,22 +100,15 @@ public final class ThreadWork {
   public static Cut roll(RouteDraft draft, ToolChoice choice, ThreadSize size, double lengthMm) {
     SpeedWindow speeds = SpeedWindow.of(choice.window(), size.majorMm());
     double radial = RollingForce.radialN(draft.inquiry().material(), size, lengthMm);
-    double torque = 0.05 * radial * size.majorMm() / 2000;
+    double drag = draft.allowance("rollDrag") * radial;
+    double torque = drag * size.majorMm() / 2000;
     return new SpecBuilder(choice)
         .speeds(speeds)
         .time(draft.allowance("rollTurns"), 0)
-        .dwell(3)
+        .dwell(draft.allowance("bottomDwell"))
         .on(size.majorMm())
         .chip(size.pitchMm(), ThreadDepth.outsideMm(size.pitchMm()), 1)
         .way(size.pitchMm(), draft.allowance("rapidApproach"))
-        .with(new Loads(0.05 * radial, 0, 0, torque, 0, 0.1 * radial));
-  }
-
-  /**
-   * Passes for a pitch in steel: 1.9 + 3·P rounded, within one of the table of [BASIS] section 2.5.
-   */
-  private static int passCount(double pitchMm, double deepestMm, double depthMm) {
-    int usual = Math.max(3, (int) Math.round(1.9 + 3 * pitchMm));
-    return Math.max(usual, (int) Math.ceil(depthMm / deepestMm));
+        .with(new Loads(drag, 0, 0, torque, 0, 2 * drag));
   }
 }

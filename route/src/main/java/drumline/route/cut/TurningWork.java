@@ -60,7 +60,7 @@ public final class TurningWork {
       double lengthMm,
       double roughnessRaUm,
       double diameterMm) {
-    double feed = FinishFeed.feedMmPerRev(choice, roughnessRaUm);
+    double feed = FinishFeed.feedMmPerRev(draft, choice, roughnessRaUm);
     double stock = draft.allowance(side == Side.OUTSIDE ? "finishTurnStock" : "finishBoreStock");
     double way = lengthMm + draft.allowance("cutStart");
     return along(draft, choice, side, feed, stock, 1, way, diameterMm);
@@ -79,7 +79,7 @@ public final class TurningWork {
       double fromDiameterMm,
       double toDiameterMm,
       double roughnessRaUm) {
-    double feed = FinishFeed.feedMmPerRev(choice, roughnessRaUm);
+    double feed = FinishFeed.feedMmPerRev(draft, choice, roughnessRaUm);
     double way =
         (fromDiameterMm - toDiameterMm) / 2
             + draft.allowance("cutStart")

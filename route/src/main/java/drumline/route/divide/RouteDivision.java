@@ -35,12 +35,12 @@ public final class RouteDivision {
   private RouteDivision() {}
 
   /** Whether the operation may be divided into this many parts. */
-  public static boolean canDivide(Operation operation, int parts) {
+  public static boolean canDivide(Operation operation, int partsCount) {
     if (operation.end() != WorkEnd.FRONT || !DIVISIBLE.contains(operation.kind())) {
       return false;
     }
     return switch (operation.kind()) {
-      case MILL_FLATS, FACE_DRILL, CROSS_DRILL -> operation.cut().passCount() % parts == 0;
+      case MILL_FLATS, FACE_DRILL, CROSS_DRILL -> operation.cut().passCount() % partsCount == 0;
       default -> true;
     };
   }
@@ -50,13 +50,17 @@ public final class RouteDivision {
    *
    * @throws IllegalArgumentException if the operation is not in the route, or may not be divided so
    */
-  public static Route divide(Route route, String operationId, int parts) {
+  public static Route divide(Route route, String operationId, int partsCount) {
     Operation whole = route.operation(operationId);
-    if (parts < 2 || !canDivide(whole, parts)) {
+    if (partsCount < 2 || !canDivide(whole, partsCount)) {
       throw new IllegalArgumentException(
-          "parts: " + parts + " of " + operationId + ", allowed: a divisible operation, 2 or more");
+          "parts: "
+              + partsCount
+              + " of "
+              + operationId
+              + ", allowed: a divisible operation, 2 or more");
     }
-    List<Operation> pieces = pieces(whole, parts);
+    List<Operation> pieces = pieces(whole, partsCount);
     List<Operation> operations = new ArrayList<>();
     for (Operation operation : route.operations()) {
       if (operation.id().equals(operationId)) {

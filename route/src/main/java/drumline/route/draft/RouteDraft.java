@@ -13,9 +13,11 @@ import drumline.shop.problem.Problem;
 import drumline.shop.tooling.Tool;
 import drumline.shop.tooling.ToolKind;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Predicate;
 
 /** A route while the rules write it: operations first, then what binds them. */
@@ -24,6 +26,7 @@ public final class RouteDraft {
   private final Allowances allowances;
   private final ToolCrib crib;
   private final List<Operation> operations = new ArrayList<>();
+  private final Set<String> leftOut = new HashSet<>();
   private final List<OrderRule> orders = new ArrayList<>();
   private final List<PairRule> pairs = new ArrayList<>();
   private final List<Problem> problems = new ArrayList<>();
@@ -48,7 +51,7 @@ public final class RouteDraft {
   /** A tool for a process; a problem is noted, and nothing found, if the libraries have none. */
   public Optional<ToolChoice> tool(
       String feature, ToolKind kind, CuttingProcess process, double sizeMm) {
-    Optional<ToolChoice> choice = crib.find(kind, process, sizeMm);
+    Optional<ToolChoice> choice = crib.find(feature, kind, process, sizeMm);
     if (choice.isEmpty()) {
       problems.add(
           Problem.error(
@@ -86,9 +89,16 @@ public final class RouteDraft {
 
   /** Adds an operation unless the user left it out. */
   public void add(Operation operation) {
-    if (!inquiry.wishes().leaveOut().contains(operation.id())) {
+    if (inquiry.wishes().leaveOut().contains(operation.id())) {
+      leftOut.add(operation.id());
+    } else {
       operations.add(operation);
     }
+  }
+
+  /** Operations that the print asks for and the user left out, by id. */
+  public Set<String> leftOut() {
+    return Set.copyOf(leftOut);
   }
 
   /** Asks that one operation comes before another; nothing happens if either is not there. */

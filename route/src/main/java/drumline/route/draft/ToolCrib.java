@@ -26,7 +26,8 @@ public record ToolCrib(List<ToolFamily> families, Material material) {
    * A tool of a kind and size for a process: the first family whose tool material the work material
    * has cutting values for, in the material's order of preference.
    */
-  public Optional<ToolChoice> find(ToolKind kind, CuttingProcess process, double sizeMm) {
+  public Optional<ToolChoice> find(
+      String featureId, ToolKind kind, CuttingProcess process, double sizeMm) {
     for (CuttingWindow window : material.windows()) {
       if (window.process() != process) {
         continue;
@@ -35,7 +36,7 @@ public record ToolCrib(List<ToolFamily> families, Material material) {
         if (family.kind() == kind
             && family.toolMaterial() == window.toolMaterial()
             && family.covers(sizeMm)) {
-          return Optional.of(new ToolChoice(family.tool(sizeMm), window));
+          return Optional.of(new ToolChoice(featureId, family.tool(sizeMm), window));
         }
       }
     }

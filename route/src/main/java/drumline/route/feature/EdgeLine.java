@@ -6,10 +6,15 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** Outlines of edges in the half-section. */
-final class EdgeLine {
+public final class EdgeLine {
   private static final int ARC_STEPS = 24;
 
   private EdgeLine() {}
+
+  /** Whether the print gives the edge a form to cut. */
+  public static boolean hasForm(Edge edge) {
+    return edge.kind() == Edge.Kind.CHAMFER || edge.kind() == Edge.Kind.RADIUS;
+  }
 
   /**
    * From the face of an outside edge out to the surface of the given radius.
@@ -18,12 +23,12 @@ final class EdgeLine {
    * @param radiusMm radius of the surface
    * @param inward +1 where the material lies at greater z, −1 where it lies at lesser z
    */
-  static List<PointZr> rising(Edge edge, double faceZMm, double radiusMm, int inward) {
+  public static List<PointZr> rising(Edge edge, double faceZMm, double radiusMm, int inward) {
     return line(edge, faceZMm, radiusMm, inward, -1);
   }
 
   /** From the face of a bore's mouth in to the wall of the given radius. */
-  static List<PointZr> mouth(Edge edge, double faceZMm, double radiusMm, int inward) {
+  public static List<PointZr> mouth(Edge edge, double faceZMm, double radiusMm, int inward) {
     return line(edge, faceZMm, radiusMm, inward, 1);
   }
 

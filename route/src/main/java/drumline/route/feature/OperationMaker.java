@@ -17,7 +17,7 @@ import java.util.Locale;
 import java.util.Set;
 
 /** Writes one operation into the draft, piece by piece. */
-final class OperationMaker {
+public final class OperationMaker {
   private final RouteDraft draft;
   private final OperationKind kind;
   private final String featureId;
@@ -30,7 +30,7 @@ final class OperationMaker {
   private Set<Equipment> equipment = Set.of();
   private List<CutRegion> removes = List.of();
 
-  OperationMaker(RouteDraft draft, OperationKind kind, String featureId, String ruleId) {
+  public OperationMaker(RouteDraft draft, OperationKind kind, String featureId, String ruleId) {
     this.draft = draft;
     this.kind = kind;
     this.featureId = featureId;
@@ -40,40 +40,40 @@ final class OperationMaker {
   }
 
   /** Tells operations of one kind on one feature apart. */
-  OperationMaker suffix(String text) {
+  public OperationMaker suffix(String text) {
     id = id + "-" + text;
     return this;
   }
 
-  OperationMaker title(String text) {
+  public OperationMaker title(String text) {
     title = text;
     return this;
   }
 
-  OperationMaker end(WorkEnd where) {
+  public OperationMaker end(WorkEnd where) {
     end = where;
     return this;
   }
 
   /** The kind of drum slide; back-working slides take every direction. */
-  OperationMaker from(SlideKind slide) {
+  public OperationMaker from(SlideKind slide) {
     drumSlide = slide;
     return this;
   }
 
-  OperationMaker needs(SpindleCondition spindle, Equipment... kinds) {
+  public OperationMaker needs(SpindleCondition spindle, Equipment... kinds) {
     condition = spindle;
     equipment = Set.of(kinds);
     return this;
   }
 
-  OperationMaker removes(List<CutRegion> regions) {
+  public OperationMaker removes(List<CutRegion> regions) {
     removes = regions;
     return this;
   }
 
   /** Adds the operation with its tool and cut, and gives it back. */
-  Operation add(ToolChoice choice, Cut cut) {
+  public Operation add(ToolChoice choice, Cut cut) {
     Operation operation =
         new Operation(
             id,

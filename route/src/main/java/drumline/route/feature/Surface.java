@@ -5,29 +5,29 @@ import drumline.shop.contour.OutsideStep;
 import drumline.shop.tolerance.Tolerance;
 
 /** What tolerance and roughness of a surface ask for. */
-final class Surface {
+public final class Surface {
   private static final int COARSEST = 16;
 
   private Surface() {}
 
   /** Tolerance grade, counted from the width where the print gives no grade. */
-  static int grade(Tolerance tolerance, double nominalMm) {
+  public static int grade(Tolerance tolerance, double nominalMm) {
     return tolerance
         .itGrade()
         .orElseGet(() -> tolerance.nearestItGrade(nominalMm).orElse(COARSEST));
   }
 
   /** Rule {@code finish-by-grade}: grade 9 or finer, or Ra 1.6 or finer. */
-  static boolean needsFinish(int grade, double roughnessRaUm) {
+  public static boolean needsFinish(int grade, double roughnessRaUm) {
     return grade <= 9 || (roughnessRaUm > 0 && roughnessRaUm <= 1.6);
   }
 
-  static boolean needsFinish(OutsideStep step) {
+  public static boolean needsFinish(OutsideStep step) {
     return step.isTaper()
         || needsFinish(grade(step.tolerance(), step.largestDiameterMm()), step.roughnessRaUm());
   }
 
-  static boolean needsFinish(BoreStep step) {
+  public static boolean needsFinish(BoreStep step) {
     return step.isTaper()
         || needsFinish(grade(step.tolerance(), step.largestDiameterMm()), step.roughnessRaUm());
   }

@@ -13,11 +13,11 @@ import java.util.stream.Stream;
 /**
  * Which way a thread is made: rules {@code thread-roll}, {@code thread-tap}, {@code thread-form}.
  */
-final class ThreadChoice {
+public final class ThreadChoice {
   private ThreadChoice() {}
 
   /** The rolled thread on an outside step, if there is one. */
-  static Optional<ScrewThread> rolledOn(RouteDraft draft, String stepId) {
+  public static Optional<ScrewThread> rolledOn(RouteDraft draft, String stepId) {
     return draft.inquiry().part().features(ScrewThread.class).stream()
         .filter(thread -> thread.onElement().equals(stepId))
         .filter(thread -> outside(draft, thread) == ScrewThread.Method.ROLL)
@@ -25,7 +25,7 @@ final class ThreadChoice {
   }
 
   /** How an outside thread is made. */
-  static ScrewThread.Method outside(RouteDraft draft, ScrewThread thread) {
+  public static ScrewThread.Method outside(RouteDraft draft, ScrewThread thread) {
     if (thread.method() != ScrewThread.Method.AUTO) {
       return thread.method();
     }
@@ -42,7 +42,7 @@ final class ThreadChoice {
   }
 
   /** How an inside thread is made. */
-  static ScrewThread.Method inside(RouteDraft draft, ScrewThread thread) {
+  public static ScrewThread.Method inside(RouteDraft draft, ScrewThread thread) {
     if (thread.method() != ScrewThread.Method.AUTO) {
       return thread.method();
     }

@@ -22,7 +22,7 @@ public final class TurnedPart {
     return of(new RouteDraft(inquiry, allowances));
   }
 
-  static Part of(RouteDraft draft) {
+  public static Part of(RouteDraft draft) {
     Part part = draft.inquiry().part();
     List<OutsideStep> outside = part.outside().stream().map(step -> turned(draft, step)).toList();
     return new Part(

@@ -50,7 +50,7 @@ final class PartingSpeed {
             cut.feedMmPerRev() * allowances.value("cutOffReduced"),
             Math.min(allowances.value("cutOffReduce"), outer));
     double time = geometry.timeS(SurfaceSpeed.clampedAt(speed, top));
-    double mean = 60 * cut.revolutionsCount() / time;
+    double mean = 60 * geometry.revolutionsCount() / time;
     if (mean <= cut.highestRevPerMin()) {
       return operation;
     }

@@ -103,7 +103,7 @@ final class FeatureOrders {
 
   private void crossHole(CrossHole hole) {
     double radius = hole.diameterMm() / 2;
-    onOutside(hole.id(), hole.zMm() - radius, hole.zMm() + radius, "mill-after-turn");
+    milled(hole.id(), hole.zMm() - radius, hole.zMm() + radius);
     draft.orderAll(draft.of(hole.id(), CROSS_DRILL), draft.of(hole.id(), CROSS_TAP), "cross-hole");
     Set<String> bores = hosts.boresAtZ(hole.zMm());
     List<Operation> drill = draft.of(hole.id(), CROSS_DRILL);
@@ -121,9 +121,15 @@ final class FeatureOrders {
 
   private void milled(String id, double fromZMm, double toZMm) {
     onOutside(id, fromZMm, toZMm, "mill-after-turn");
+    Set<String> steps = hosts.outside(fromZMm, toZMm);
     for (ScrewThread thread : part.features(ScrewThread.class)) {
-      if (hosts.outside(fromZMm, toZMm).contains(thread.onElement())) {
+      if (steps.contains(thread.onElement())) {
         draft.orderAll(draft.of(thread.id()), draft.of(id), "mill-after-turn");
+      }
+    }
+    for (Knurl knurl : part.features(Knurl.class)) {
+      if (steps.contains(knurl.onElement())) {
+        draft.orderAll(draft.of(knurl.id()), draft.of(id), "knurl");
       }
     }
   }

@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /** Orders that the inquiry asks for, and circles that they may close. */
 public final class UserOrders {
@@ -19,23 +20,27 @@ public final class UserOrders {
     Set<String> known = new HashSet<>();
     draft.where(o -> true).forEach(o -> known.add(o.id()));
     for (OrderRule order : draft.inquiry().wishes().orders()) {
-      boolean fine = true;
-      for (String id : List.of(order.beforeId(), order.afterId())) {
-        if (!known.contains(id)) {
-          fine = false;
-          draft.problem(
-              Problem.error(
-                  "unknown-operation",
-                  "wishes.orders",
-                  id,
-                  "the id of an operation of the route",
-                  "Maybe one of these: " + String.join(", ", alike(id, known)) + "."));
-        }
-      }
-      if (fine) {
+      List<String> strange =
+          Stream.of(order.beforeId(), order.afterId()).filter(id -> !known.contains(id)).toList();
+      strange.forEach(id -> draft.problem(unknown("wishes.orders", id, known)));
+      if (strange.isEmpty()) {
         draft.userOrder(order);
       }
     }
+    for (String id : draft.inquiry().wishes().leaveOut()) {
+      if (!draft.leftOut().contains(id)) {
+        draft.problem(unknown("wishes.leave-out", id, known));
+      }
+    }
+  }
+
+  private static Problem unknown(String where, String id, Set<String> known) {
+    return Problem.error(
+        "unknown-operation",
+        where,
+        id,
+        "the id of an operation of the route",
+        "Maybe one of these: " + String.join(", ", alike(id, known)) + ".");
   }
 
   /** The operations of a circle of orders, first again at the end; empty if there is none. */

@@ -1,7 +1,9 @@
-package drumline.route.feature;
+package drumline.route.driven;
 
 import drumline.route.cut.LightWork;
 import drumline.route.draft.RouteDraft;
+import drumline.route.draft.ToolChoice;
+import drumline.route.feature.OperationMaker;
 import drumline.shop.contour.End;
 import drumline.shop.feature.CrossHole;
 import drumline.shop.feature.Deburring;
@@ -20,17 +22,16 @@ import drumline.shop.tooling.ToolKind;
 import java.util.Optional;
 
 /** Burrs taken off where the print asks for it: rule {@code deburr-after}. */
-final class DeburrMaking {
-  private static final double CHAMFER_CUTTER_MM = 4;
-  private static final double BRUSH_MM = 40;
-
+public final class DeburrMaking {
   private final RouteDraft draft;
 
-  DeburrMaking(RouteDraft draft) {
+  /** For a draft. */
+  public DeburrMaking(RouteDraft draft) {
     this.draft = draft;
   }
 
-  void write() {
+  /** Writes them into the draft. */
+  public void write() {
     draft.inquiry().part().features(Deburring.class).forEach(this::deburr);
   }
 
@@ -50,7 +51,7 @@ final class DeburrMaking {
     double path = feature.map(DeburrMaking::edgeMm).orElse(10.0);
     int places = feature.map(DeburrMaking::placeCount).orElse(1);
     draft
-        .tool(demand.id(), ToolKind.DEBURRING, CuttingProcess.MILL, CHAMFER_CUTTER_MM)
+        .tool(demand.id(), ToolKind.DEBURRING, CuttingProcess.MILL, draft.allowance("deburrCutter"))
         .ifPresent(
             choice ->
                 maker(demand, feature)
@@ -61,13 +62,15 @@ final class DeburrMaking {
 
   private void brush(Deburring demand, Optional<Feature> feature) {
     draft
-        .plainTool(demand.id(), ToolKind.DEBURRING, BRUSH_MM)
+        .plainTool(demand.id(), ToolKind.DEBURRING, draft.allowance("brushDiameter"))
         .ifPresent(
-            tool ->
-                maker(demand, feature)
-                    .title("brush " + demand.ofFeature())
-                    .needs(SpindleCondition.TURNING_ANY, Equipment.LIVE_TOOL)
-                    .add(LightWork.brushing(tool), LightWork.brush(draft, tool)));
+            tool -> {
+              ToolChoice choice = LightWork.brushing(demand.id(), tool);
+              maker(demand, feature)
+                  .title("brush " + demand.ofFeature())
+                  .needs(SpindleCondition.TURNING_ANY, Equipment.LIVE_TOOL)
+                  .add(choice, LightWork.brush(draft, choice));
+            });
   }
 
   private OperationMaker maker(Deburring demand, Optional<Feature> feature) {

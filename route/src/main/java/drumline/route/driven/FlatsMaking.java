@@ -1,4 +1,4 @@
-package drumline.route.feature;
+package drumline.route.driven;
 
 import static drumline.route.feature.Words.mm;
 
@@ -7,6 +7,8 @@ import drumline.cutting.livetool.PolygonTurning;
 import drumline.route.cut.MillingWork;
 import drumline.route.cut.PolygonWork;
 import drumline.route.draft.RouteDraft;
+import drumline.route.feature.OperationMaker;
+import drumline.route.feature.Places;
 import drumline.shop.feature.Flats;
 import drumline.shop.feature.MilledSlot;
 import drumline.shop.machine.Equipment;
@@ -21,25 +23,27 @@ import drumline.shop.tooling.ToolKind;
  * Flats, polygons and slots: rules {@code flats-side}, {@code flats-face}, {@code flats-polygon},
  * {@code slot-milled}.
  */
-final class FlatsMaking {
+public final class FlatsMaking {
   private final RouteDraft draft;
 
-  FlatsMaking(RouteDraft draft) {
+  /** For a draft. */
+  public FlatsMaking(RouteDraft draft) {
     this.draft = draft;
   }
 
-  void write() {
+  /** Writes them into the draft. */
+  public void write() {
     draft.inquiry().part().features(Flats.class).forEach(this::flats);
     draft.inquiry().part().features(MilledSlot.class).forEach(this::slot);
   }
 
   private void flats(Flats flats) {
     double diameter =
-        GrooveMaking.outsideDiameterMm(
+        Places.outsideDiameterMm(
             draft.inquiry().part(), flats.fromZMm(), flats.toZMm() - flats.fromZMm());
     double width = flatWidthMm(flats, diameter);
     switch (method(flats, width)) {
-      case POLYGON -> polygon(flats);
+      case POLYGON -> polygon(flats, diameter);
       case FACE -> fromEnd(flats, diameter, width);
       default -> fromSide(flats, diameter, width);
     }
@@ -66,7 +70,10 @@ final class FlatsMaking {
             && new PolygonTurning(flats.acrossMm(), flats.count(), radius).crownUm(width)
                 < 250 * flats.tolerance().widthMm();
     boolean tool =
-        draft.crib().find(ToolKind.POLYGON_CUTTER, CuttingProcess.MILL, 2 * radius).isPresent();
+        draft
+            .crib()
+            .find(flats.id(), ToolKind.POLYGON_CUTTER, CuttingProcess.MILL, 2 * radius)
+            .isPresent();
     return crownFits && tool ? Flats.Method.POLYGON : Flats.Method.SIDE;
   }
 
@@ -137,7 +144,7 @@ final class FlatsMaking {
                                 false))));
   }
 
-  private void polygon(Flats flats) {
+  private void polygon(Flats flats, double diameter) {
     double radius = draft.allowance("polygonCutterRadius");
     draft
         .tool(flats.id(), ToolKind.POLYGON_CUTTER, CuttingProcess.MILL, 2 * radius)
@@ -146,7 +153,7 @@ final class FlatsMaking {
                 new OperationMaker(draft, OperationKind.POLYGON_TURN, flats.id(), "flats-polygon")
                     .title("turn polygon, " + flats.count() + " × " + mm(flats.acrossMm()))
                     .needs(SpindleCondition.TURNING, Equipment.LIVE_TOOL, Equipment.POLYGON_DRIVE)
-                    .add(choice, PolygonWork.turn(draft, choice, flats, radius)));
+                    .add(choice, PolygonWork.turn(draft, choice, flats, diameter, radius)));
   }
 
   private void slot(MilledSlot slot) {
@@ -154,8 +161,7 @@ final class FlatsMaking {
     boolean outside = slot.place() == MilledSlot.Place.OUTSIDE;
     double arm =
         outside
-            ? GrooveMaking.outsideDiameterMm(draft.inquiry().part(), slot.zMm(), slot.lengthMm())
-                / 2
+            ? Places.outsideDiameterMm(draft.inquiry().part(), slot.zMm(), slot.lengthMm()) / 2
             : 0;
     draft
         .tool(slot.id(), ToolKind.END_MILL, CuttingProcess.MILL, slot.widthMm())

@@ -1,4 +1,4 @@
-package drumline.route.feature;
+package drumline.route.hole;
 
 import static drumline.route.feature.Words.dia;
 import static drumline.route.feature.Words.mm;
@@ -6,8 +6,11 @@ import static drumline.route.feature.Words.mm;
 import drumline.cutting.drilling.DrillPass.DepthTo;
 import drumline.route.cut.Cut;
 import drumline.route.cut.HoleWork;
+import drumline.route.draft.Reach;
 import drumline.route.draft.RouteDraft;
 import drumline.route.draft.ToolChoice;
+import drumline.route.feature.OperationMaker;
+import drumline.route.parting.CutOffMaking;
 import drumline.shop.contour.BoreStep;
 import drumline.shop.contour.BoreStep.Bottom;
 import drumline.shop.contour.Edge;
@@ -16,27 +19,27 @@ import drumline.shop.machine.SlideKind;
 import drumline.shop.material.CuttingProcess;
 import drumline.shop.operation.OperationKind;
 import drumline.shop.operation.WorkEnd;
-import drumline.shop.problem.Problem;
 import drumline.shop.tooling.ToolKind;
 import java.util.List;
-import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 
 /** Spots and drills of a hole: rules {@code spot-before-drill}, {@code drill-split}. */
-final class HoleMaking {
+public final class HoleMaking {
   private final RouteDraft draft;
   private final End end;
   private final List<HolePlan.Step> plan;
   private final HoleRegions regions;
 
-  HoleMaking(RouteDraft draft, End end, List<HolePlan.Step> plan) {
+  /** For a draft. */
+  public HoleMaking(RouteDraft draft, End end, List<HolePlan.Step> plan) {
     this.draft = draft;
     this.end = end;
     this.plan = plan;
     this.regions = new HoleRegions(draft, end);
   }
 
-  void write() {
+  /** Writes them into the draft. */
+  public void write() {
     if (plan.isEmpty()) {
       return;
     }
@@ -68,15 +71,18 @@ final class HoleMaking {
     double drill = first.drillMm();
     boolean chamfers = spotMakesMouth(draft, plan);
     double reach = plan.get(plan.size() - 1).step().toDepthMm();
+    boolean solid = draft.inquiry().bar().boreMm() == 0;
     boolean needed =
-        drill <= draft.allowance("spotDiameter") || reach / drill > draft.allowance("spotRatio");
+        solid
+            && (drill <= draft.allowance("spotDiameter")
+                || reach / drill > draft.allowance("spotRatio"));
     if (!needed && !chamfers) {
       return;
     }
     double mouth =
         chamfers
             ? plan.get(0).coreMm() + 2 * plan.get(0).step().mouthEdge().radialMm()
-            : Math.min(drill, draft.allowance("spotLargest"));
+            : Math.min(draft.allowance("spotShare") * drill, draft.allowance("spotLargest"));
     String id = plan.get(0).step().id();
     draft
         .tool(id, ToolKind.SPOT_DRILL, CuttingProcess.DRILL, mouth)
@@ -108,7 +114,12 @@ final class HoleMaking {
     int most = (int) draft.allowance("drillPartsMost");
     int parts =
         (int) Math.max(1, Math.min(most, Math.ceil(ratio / draft.allowance("drillSplitRatio"))));
-    warnReach(step, choice, bottom);
+    Reach.check(
+        draft,
+        choice,
+        bottom,
+        step.drillMm(),
+        "Maybe drill from both ends, or take a longer drill with coolant through it.");
     for (int part = 0; part < parts; part++) {
       double from = reached + length * part / parts;
       double to = reached + length * (part + 1) / parts;
@@ -135,19 +146,6 @@ final class HoleMaking {
         maker.suffix(String.valueOf((char) ('a' + part)));
       }
       maker.add(choice, cut);
-    }
-  }
-
-  private void warnReach(HolePlan.Step step, ToolChoice choice, double bottom) {
-    double limit = choice.tool().family().lengthRatio();
-    if (bottom / step.drillMm() > limit) {
-      draft.problem(
-          Problem.warning(
-              "drill-reach",
-              step.step().id(),
-              String.format(Locale.ROOT, "%.1f diameters deep", bottom / step.drillMm()),
-              String.format(Locale.ROOT, "%.1f diameters for %s", limit, choice.tool().label()),
-              "Maybe drill from both ends, or take a longer drill with coolant through it."));
     }
   }
 

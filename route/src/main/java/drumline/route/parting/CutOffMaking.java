@@ -1,8 +1,11 @@
-package drumline.route.feature;
+package drumline.route.parting;
 
 import drumline.route.cut.PlungeWork;
 import drumline.route.cut.TurningWork;
+import drumline.route.draft.Reach;
 import drumline.route.draft.RouteDraft;
+import drumline.route.feature.OperationMaker;
+import drumline.route.feature.Words;
 import drumline.shop.contour.BoreStep;
 import drumline.shop.material.CuttingProcess;
 import drumline.shop.operation.CutRegion;
@@ -13,28 +16,31 @@ import drumline.shop.tooling.ToolKind;
 import java.util.List;
 
 /** Parting, and the face that it leaves: rules {@code cut-off-last}, {@code back-face}. */
-final class CutOffMaking {
+public final class CutOffMaking {
   private final RouteDraft draft;
 
-  CutOffMaking(RouteDraft draft) {
+  /** For a draft. */
+  public CutOffMaking(RouteDraft draft) {
     this.draft = draft;
   }
 
   /**
-   * Width of the parting blade in mm, half millimetres, 1.5 at the least.
+   * Width of the parting blade in mm, in half millimetres.
    *
-   * <p>w = 0.6·√D + 0.5 for bar, a fifth less where a bore makes the blade's reach short. Source:
-   * [BASIS] section 2.9, from memory.
+   * <p>w = 0.6·√r + 0.5, r the blade's reach in mm: from the bar's outside to its centre or bore.
+   * That is 2.4 mm for bar of 20 mm and 3.2 mm for 40 mm, the usual 2 to 3 mm. Source: [BASIS] 2.9,
+   * from memory, weak; the reach is taken for its D, since D gives more than the usual.
    */
-  static double kerfMm(RouteDraft draft) {
+  public static double kerfMm(RouteDraft draft) {
     double outer = draft.inquiry().bar().acrossCornersMm();
     double reach = (outer - boreAtCutMm(draft)) / 2;
-    double wide = 0.6 * Math.sqrt(2 * reach) + 0.5;
-    return Math.max(1.5, Math.min(4, Math.round(wide * 2) / 2.0));
+    double wide = draft.allowance("kerfRoot") * Math.sqrt(reach) + draft.allowance("kerfBase");
+    double half = Math.round(wide * 2) / 2.0;
+    return Math.max(draft.allowance("kerfLeast"), Math.min(draft.allowance("kerfMost"), half));
   }
 
   /** Bore at the plane where the piece is parted, 0 where it is solid there. */
-  static double boreAtCutMm(RouteDraft draft) {
+  public static double boreAtCutMm(RouteDraft draft) {
     Part part = draft.inquiry().part();
     double bar = draft.inquiry().bar().boreMm();
     return part.frontBore().stream()
@@ -44,7 +50,8 @@ final class CutOffMaking {
         .orElse(bar);
   }
 
-  void write() {
+  /** Writes them into the draft. */
+  public void write() {
     double outer = draft.inquiry().bar().acrossCornersMm();
     double inner = boreAtCutMm(draft);
     double kerf = kerfMm(draft);
@@ -52,11 +59,14 @@ final class CutOffMaking {
     draft
         .tool("cut-off", ToolKind.CUT_OFF, CuttingProcess.CUT_OFF, kerf)
         .ifPresent(
-            choice ->
-                new OperationMaker(draft, OperationKind.CUT_OFF, "piece", "cut-off-last")
-                    .title("cut off, blade " + Words.mm(kerf) + " mm")
-                    .removes(List.of(CutRegion.rectangle(length, length + kerf, 0, outer / 2 + 1)))
-                    .add(choice, PlungeWork.cutOff(draft, choice, outer, inner)));
+            choice -> {
+              Reach.check(
+                  draft, choice, (outer - inner) / 2, kerf, "Maybe take a wider blade, in a file.");
+              new OperationMaker(draft, OperationKind.CUT_OFF, "piece", "cut-off-last")
+                  .title("cut off, blade " + Words.mm(kerf) + " mm")
+                  .removes(List.of(CutRegion.rectangle(length, length + kerf, 0, outer / 2 + 1)))
+                  .add(choice, PlungeWork.cutOff(draft, choice, outer, inner));
+            });
     if (needsBackFace()) {
       backFace();
     }

@@ -1,4 +1,4 @@
-package drumline.route.feature;
+package drumline.route.turning;
 
 import static drumline.route.feature.Words.dia;
 
@@ -6,8 +6,13 @@ import drumline.route.cut.Cut;
 import drumline.route.cut.PlungeWork;
 import drumline.route.cut.TurningWork;
 import drumline.route.cut.TurningWork.Side;
+import drumline.route.draft.Reach;
 import drumline.route.draft.RouteDraft;
-import drumline.route.feature.OutsideProfile.Face;
+import drumline.route.feature.EdgeLine;
+import drumline.route.feature.OperationMaker;
+import drumline.route.feature.Words;
+import drumline.route.parting.CutOffMaking;
+import drumline.route.turning.OutsideProfile.Face;
 import drumline.shop.contour.Edge;
 import drumline.shop.contour.OutsideStep;
 import drumline.shop.material.CuttingProcess;
@@ -23,16 +28,18 @@ import java.util.List;
  * Outside steps behind a larger diameter, and the edge at the cut-off: rules {@code
  * behind-shoulder} and {@code back-edge}.
  */
-final class ValleyTurning {
+public final class ValleyTurning {
   private final RouteDraft draft;
   private final OutsideProfile profile;
 
-  ValleyTurning(RouteDraft draft, OutsideProfile profile) {
+  /** For a draft. */
+  public ValleyTurning(RouteDraft draft, OutsideProfile profile) {
     this.draft = draft;
     this.profile = profile;
   }
 
-  void write() {
+  /** Writes them into the draft. */
+  public void write() {
     for (List<Face> run : profile.valleys()) {
       run.forEach(this::plunge);
       run.stream().filter(Face::finished).forEach(this::finish);
@@ -50,6 +57,7 @@ final class ValleyTurning {
         .tool(step.id(), ToolKind.GROOVING, CuttingProcess.GROOVE, blade)
         .ifPresent(
             choice -> {
+              Reach.check(draft, choice, top - radius, blade, "Maybe turn it from the back.");
               Cut cut =
                   PlungeWork.recess(
                       draft,
@@ -126,7 +134,7 @@ final class ValleyTurning {
     }
     Face last = faces.get(faces.size() - 1);
     Edge edge = last.step().backEdge();
-    if (!OutsideProfile.hasForm(edge)) {
+    if (!EdgeLine.hasForm(edge)) {
       return;
     }
     double radius =
@@ -134,7 +142,11 @@ final class ValleyTurning {
             ? profile.barRadiusMm()
             : Math.min(last.turnedRadiusMm(), last.step().endDiameterMm() / 2);
     draft
-        .tool(last.step().id(), ToolKind.GROOVING, CuttingProcess.GROOVE, bladeFor(3))
+        .tool(
+            last.step().id(),
+            ToolKind.GROOVING,
+            CuttingProcess.GROOVE,
+            bladeFor(CutOffMaking.kerfMm(draft)))
         .ifPresent(
             choice -> {
               double depth = profile.barRadiusMm() - radius + edge.radialMm();
@@ -184,8 +196,9 @@ final class ValleyTurning {
     return new CutRegion(outline);
   }
 
-  /** A blade about as wide as the recess, 3 mm at the most. */
-  private static double bladeFor(double widthMm) {
-    return Math.max(1, Math.min(3, Math.floor(widthMm * 2) / 2));
+  /** A blade about as wide as the recess, up to the widest for recesses. */
+  private double bladeFor(double widthMm) {
+    double most = draft.allowance("recessBlade");
+    return Math.max(1, Math.min(most, Math.floor(widthMm * 2) / 2));
   }
 }

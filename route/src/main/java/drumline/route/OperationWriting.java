@@ -1,6 +1,22 @@
-package drumline.route.feature;
+package drumline.route;
 
 import drumline.route.draft.RouteDraft;
+import drumline.route.driven.DeburrMaking;
+import drumline.route.driven.DrivenHoles;
+import drumline.route.driven.EngravingMaking;
+import drumline.route.driven.FlatsMaking;
+import drumline.route.hole.HoleFinishing;
+import drumline.route.hole.HoleMaking;
+import drumline.route.hole.HolePlan;
+import drumline.route.hole.SlottedMaking;
+import drumline.route.parting.CutOffMaking;
+import drumline.route.parting.PickUpGrip;
+import drumline.route.thread.KnurlMaking;
+import drumline.route.thread.ThreadMaking;
+import drumline.route.turning.GrooveMaking;
+import drumline.route.turning.OutsideProfile;
+import drumline.route.turning.OutsideTurning;
+import drumline.route.turning.ValleyTurning;
 import drumline.shop.contour.End;
 import java.util.List;
 
@@ -16,12 +32,15 @@ public final class OperationWriting {
     hole(draft, End.FRONT);
     new GrooveMaking(draft).write();
     new ThreadMaking(draft).write();
-    new OtherMaking(draft).write();
+    new KnurlMaking(draft).write();
+    new SlottedMaking(draft).write();
+    new EngravingMaking(draft).write();
     new DrivenHoles(draft).write();
     new FlatsMaking(draft).write();
     new CutOffMaking(draft).write();
     hole(draft, End.BACK);
     new DeburrMaking(draft).write();
+    PickUpGrip.check(draft);
   }
 
   private static void hole(RouteDraft draft, End end) {

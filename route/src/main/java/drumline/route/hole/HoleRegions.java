@@ -1,9 +1,10 @@
-package drumline.route.feature;
+package drumline.route.hole;
 
 import drumline.cutting.drilling.DrillPass.DepthTo;
 import drumline.cutting.drilling.DrillPoint;
 import drumline.route.draft.RouteDraft;
 import drumline.route.draft.ToolChoice;
+import drumline.route.feature.EdgeLine;
 import drumline.shop.contour.BoreStep;
 import drumline.shop.contour.End;
 import drumline.shop.operation.CutRegion;
@@ -12,7 +13,7 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** What tools in a hole take away, seen from the front or the back. */
-final class HoleRegions {
+public final class HoleRegions {
   private final End end;
   private final double lengthMm;
 

@@ -1,9 +1,12 @@
-package drumline.route.feature;
+package drumline.route.thread;
 
 import drumline.route.cut.Cut;
+import drumline.route.cut.HolesLie;
 import drumline.route.cut.ThreadWork;
 import drumline.route.cut.ThreadWork.Tapping;
 import drumline.route.draft.RouteDraft;
+import drumline.route.feature.OperationMaker;
+import drumline.route.feature.ThreadChoice;
 import drumline.shop.contour.BoreStep;
 import drumline.shop.contour.End;
 import drumline.shop.feature.ScrewThread;
@@ -19,14 +22,16 @@ import drumline.shop.tooling.ToolKind;
 import java.util.Optional;
 
 /** Threads on the axis: rules {@code thread-roll}, {@code thread-tap}, {@code thread-turn}. */
-final class ThreadMaking {
+public final class ThreadMaking {
   private final RouteDraft draft;
 
-  ThreadMaking(RouteDraft draft) {
+  /** For a draft. */
+  public ThreadMaking(RouteDraft draft) {
     this.draft = draft;
   }
 
-  void write() {
+  /** Writes them into the draft. */
+  public void write() {
     Part part = draft.inquiry().part();
     for (ScrewThread thread : part.features(ScrewThread.class)) {
       Optional<BoreStep> bore = part.findBore(thread.onElement());
@@ -41,7 +46,7 @@ final class ThreadMaking {
                 thread.id(),
                 "thread on " + thread.onElement(),
                 "the id of an outside step or a bore step",
-                ""));
+                "Maybe the step was renamed."));
       }
     }
   }
@@ -92,7 +97,7 @@ final class ThreadMaking {
                       thread.size(),
                       thread.lengthMm(),
                       1,
-                      0,
+                      HolesLie.ALONG_AXIS,
                       forms ? Tapping.FORMING : Tapping.CUTTING);
               new OperationMaker(
                       draft,

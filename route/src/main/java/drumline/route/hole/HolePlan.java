@@ -1,6 +1,8 @@
-package drumline.route.feature;
+package drumline.route.hole;
 
 import drumline.route.draft.RouteDraft;
+import drumline.route.feature.Surface;
+import drumline.route.feature.ThreadChoice;
 import drumline.shop.contour.BoreStep;
 import drumline.shop.contour.BoreStep.Bottom;
 import drumline.shop.contour.End;
@@ -16,13 +18,11 @@ import java.util.Optional;
  * How each step of a hole is to be made, mouth first: rules {@code finish-bore}, {@code ream-bore},
  * {@code counterbore-flat}, {@code rough-bore}, {@code drill-large-first}.
  */
-final class HolePlan {
-  private static final double LARGEST_BORING_STOCK_MM = 1.5;
-
+public final class HolePlan {
   private HolePlan() {}
 
   /** How a step gets its size. */
-  enum Method {
+  public enum Method {
     /** The drill leaves it. */
     DRILLED,
     /** A reamer follows the drill. */
@@ -42,13 +42,14 @@ final class HolePlan {
    * @param drillMm diameter of its own drill, 0 where the next step's drill opens it
    * @param roughBored whether a roughing cut comes before the finishing one
    */
-  record Step(BoreStep step, Method method, double coreMm, double drillMm, boolean roughBored) {}
+  public record Step(
+      BoreStep step, Method method, double coreMm, double drillMm, boolean roughBored) {}
 
-  static List<Step> of(RouteDraft draft, End end) {
+  public static List<Step> of(RouteDraft draft, End end) {
     Part part = draft.inquiry().part();
     List<BoreStep> steps = end == End.FRONT ? part.frontBore() : part.backBore();
     List<Step> plan = new ArrayList<>();
-    double deeper = 0;
+    double deeper = draft.inquiry().bar().boreMm();
     for (int i = steps.size() - 1; i >= 0; i--) {
       Step step = plan(draft, steps.get(i), deeper);
       plan.add(0, step);
@@ -63,14 +64,15 @@ final class HolePlan {
     double largest = draft.crib().largestMm(ToolKind.DRILL, CuttingProcess.DRILL);
     double wanted = wantedDrillMm(draft, step, method, core);
     double drill = Math.min(wanted, largest);
-    if (method == Method.DRILLED && core > largest) {
+    boolean beyond = wanted > largest && deeperDrillMm < wanted;
+    if (beyond && (method == Method.DRILLED || method == Method.REAMED)) {
       method = Method.BORED;
     }
     double stock = (core - deeperDrillMm) / 2;
     boolean deeperOpens =
         deeperDrillMm > 0
             && (method == Method.COUNTERBORED
-                || (method == Method.BORED && stock <= LARGEST_BORING_STOCK_MM));
+                || (method == Method.BORED && stock <= draft.allowance("boringStock")));
     double before = deeperOpens ? deeperDrillMm : drill;
     boolean rough =
         method == Method.BORED
@@ -79,7 +81,7 @@ final class HolePlan {
   }
 
   /** Size at the wide end: the core's, or the taper's greater diameter. */
-  static double largest(BoreStep step, double core) {
+  public static double largest(BoreStep step, double core) {
     return step.isTaper() ? step.largestDiameterMm() : core;
   }
 
@@ -96,7 +98,7 @@ final class HolePlan {
           ? Method.BORED
           : Method.DRILLED;
     }
-    if (finish && !step.isTaper() && grade >= 6 && grade <= 8 && reamable(draft, step)) {
+    if (finish && !step.isTaper() && grade >= 7 && grade <= 8 && reamable(draft, step)) {
       return Method.REAMED;
     }
     if (finish) {
@@ -119,7 +121,7 @@ final class HolePlan {
     double diameter = step.startDiameterMm();
     return !related
         && step.bottom() != Bottom.FLAT
-        && draft.crib().find(ToolKind.REAMER, CuttingProcess.REAM, diameter).isPresent();
+        && draft.crib().find(step.id(), ToolKind.REAMER, CuttingProcess.REAM, diameter).isPresent();
   }
 
   private static double wantedDrillMm(RouteDraft draft, BoreStep step, Method method, double core) {
@@ -136,7 +138,7 @@ final class HolePlan {
   }
 
   /** Diameter before the thread: the tapping or forming drill's, or the step's least diameter. */
-  static double coreMm(RouteDraft draft, BoreStep step) {
+  public static double coreMm(RouteDraft draft, BoreStep step) {
     return threadOn(draft, step)
         .map(
             thread ->
@@ -149,7 +151,7 @@ final class HolePlan {
         .orElse(step.smallestDiameterMm());
   }
 
-  static Optional<ScrewThread> threadOn(RouteDraft draft, BoreStep step) {
+  public static Optional<ScrewThread> threadOn(RouteDraft draft, BoreStep step) {
     return draft.inquiry().part().features(ScrewThread.class).stream()
         .filter(thread -> thread.onElement().equals(step.id()))
         .findFirst();

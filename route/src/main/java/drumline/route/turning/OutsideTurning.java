@@ -1,4 +1,4 @@
-package drumline.route.feature;
+package drumline.route.turning;
 
 import static drumline.route.feature.Words.dia;
 
@@ -6,7 +6,10 @@ import drumline.route.cut.Cut;
 import drumline.route.cut.TurningWork;
 import drumline.route.cut.TurningWork.Side;
 import drumline.route.draft.RouteDraft;
-import drumline.route.feature.OutsideProfile.Face;
+import drumline.route.feature.EdgeLine;
+import drumline.route.feature.OperationMaker;
+import drumline.route.feature.Words;
+import drumline.route.turning.OutsideProfile.Face;
 import drumline.shop.contour.OutsideStep;
 import drumline.shop.material.CuttingProcess;
 import drumline.shop.operation.CutRegion;
@@ -20,16 +23,18 @@ import java.util.List;
  * Front face and outside, as far as a turning tool reaches them from the front: rules {@code
  * face-first}, {@code rough-in-layers}, {@code finish-by-grade}, {@code edge-with-tool}.
  */
-final class OutsideTurning {
+public final class OutsideTurning {
   private final RouteDraft draft;
   private final OutsideProfile profile;
 
-  OutsideTurning(RouteDraft draft, OutsideProfile profile) {
+  /** For a draft. */
+  public OutsideTurning(RouteDraft draft, OutsideProfile profile) {
     this.draft = draft;
     this.profile = profile;
   }
 
-  void write() {
+  /** Writes them into the draft. */
+  public void write() {
     face();
     roughLayers();
     profile.open().stream().filter(Face::finished).forEach(this::finish);
@@ -124,7 +129,7 @@ final class OutsideTurning {
   private void edges() {
     List<Face> plain = new ArrayList<>();
     for (Face face : profile.faces()) {
-      if (!face.finished() && !face.behind() && OutsideProfile.hasForm(face.step().frontEdge())) {
+      if (!face.finished() && !face.behind() && EdgeLine.hasForm(face.step().frontEdge())) {
         plain.add(face);
       }
     }

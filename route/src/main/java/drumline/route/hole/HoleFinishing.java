@@ -1,4 +1,4 @@
-package drumline.route.feature;
+package drumline.route.hole;
 
 import static drumline.route.feature.Words.dia;
 import static drumline.route.feature.Words.mm;
@@ -6,7 +6,12 @@ import static drumline.route.feature.Words.mm;
 import drumline.route.cut.HoleWork;
 import drumline.route.cut.TurningWork;
 import drumline.route.cut.TurningWork.Side;
+import drumline.route.draft.Reach;
 import drumline.route.draft.RouteDraft;
+import drumline.route.draft.ToolChoice;
+import drumline.route.feature.EdgeLine;
+import drumline.route.feature.OperationMaker;
+import drumline.route.feature.Surface;
 import drumline.shop.contour.BoreStep;
 import drumline.shop.contour.Edge;
 import drumline.shop.contour.End;
@@ -20,20 +25,22 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** What follows the drills in a hole: boring, reaming, counterboring, edges. */
-final class HoleFinishing {
+public final class HoleFinishing {
   private final RouteDraft draft;
   private final End end;
   private final List<HolePlan.Step> plan;
   private final HoleRegions regions;
 
-  HoleFinishing(RouteDraft draft, End end, List<HolePlan.Step> plan) {
+  /** For a draft. */
+  public HoleFinishing(RouteDraft draft, End end, List<HolePlan.Step> plan) {
     this.draft = draft;
     this.end = end;
     this.plan = plan;
     this.regions = new HoleRegions(draft, end);
   }
 
-  void write() {
+  /** Writes them into the draft. */
+  public void write() {
     for (int i = 0; i < plan.size(); i++) {
       HolePlan.Step step = plan.get(i);
       double before = openedMm(i);
@@ -64,11 +71,13 @@ final class HoleFinishing {
     draft
         .tool(print.id(), ToolKind.REAMER, CuttingProcess.REAM, diameter)
         .ifPresent(
-            choice ->
-                maker(OperationKind.REAM, print.id(), "ream-bore")
-                    .title("ream " + dia(diameter) + " " + print.tolerance().text())
-                    .removes(List.of(regions.straight(diameter, -1, print.toDepthMm())))
-                    .add(choice, HoleWork.ream(draft, choice, print.toDepthMm(), grade)));
+            choice -> {
+              reach(choice, print, "Maybe ream from both ends, or take a longer reamer.");
+              maker(OperationKind.REAM, print.id(), "ream-bore")
+                  .title("ream " + dia(diameter) + " " + print.tolerance().text())
+                  .removes(List.of(regions.straight(diameter, -1, print.toDepthMm())))
+                  .add(choice, HoleWork.ream(draft, choice, print.toDepthMm(), grade));
+            });
   }
 
   private void counterbore(HolePlan.Step step, double before) {
@@ -111,19 +120,21 @@ final class HoleFinishing {
     draft
         .tool(print.id(), ToolKind.BORING, CuttingProcess.BORE_FINISH, bar)
         .ifPresent(
-            choice ->
-                maker(OperationKind.FINISH_BORE, print.id(), "finish-bore")
-                    .title("finish bore " + size(print))
-                    .removes(List.of(regions.step(print)))
-                    .add(
-                        choice,
-                        TurningWork.finish(
-                            draft,
-                            choice,
-                            Side.INSIDE,
-                            contourMm(print),
-                            print.roughnessRaUm(),
-                            print.largestDiameterMm())));
+            choice -> {
+              reach(choice, print, "Maybe take a carbide or damped bar, or ream the bore.");
+              maker(OperationKind.FINISH_BORE, print.id(), "finish-bore")
+                  .title("finish bore " + size(print))
+                  .removes(List.of(regions.step(print)))
+                  .add(
+                      choice,
+                      TurningWork.finish(
+                          draft,
+                          choice,
+                          Side.INSIDE,
+                          contourMm(print),
+                          print.roughnessRaUm(),
+                          print.largestDiameterMm()));
+            });
   }
 
   /**
@@ -142,7 +153,7 @@ final class HoleFinishing {
     for (int i = 0; i < plan.size(); i++) {
       HolePlan.Step step = plan.get(i);
       if (step.method() != HolePlan.Method.BORED
-          && OutsideProfile.hasForm(step.step().mouthEdge())
+          && EdgeLine.hasForm(step.step().mouthEdge())
           && !(i == 0 && spotted)) {
         plain.add(step.step());
       }
@@ -182,11 +193,14 @@ final class HoleFinishing {
         : dia(step.startDiameterMm()) + tolerance + " to " + mm(step.toDepthMm());
   }
 
-  /**
-   * Thickest bar that goes into a bore with room for chips, in half millimetres, 20 at the most.
-   */
-  private static double boringBarMm(double boreMm) {
-    return Math.max(1, Math.min(20, Math.floor(0.75 * boreMm * 2) / 2));
+  /** Thickest bar that goes into a bore with room for chips, in half millimetres. */
+  private double boringBarMm(double boreMm) {
+    double thick = Math.floor(draft.allowance("boringBarShare") * boreMm * 2) / 2;
+    return Math.max(1, Math.min(draft.allowance("boringBarMost"), thick));
+  }
+
+  private void reach(ToolChoice choice, BoreStep print, String hint) {
+    Reach.check(draft, choice, print.toDepthMm(), choice.tool().sizeMm(), hint);
   }
 
   private OperationMaker maker(OperationKind kind, String featureId, String ruleId) {

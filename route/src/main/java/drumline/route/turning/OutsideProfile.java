@@ -1,7 +1,10 @@
-package drumline.route.feature;
+package drumline.route.turning;
 
 import drumline.route.draft.RouteDraft;
-import drumline.shop.contour.Edge;
+import drumline.route.feature.EdgeLine;
+import drumline.route.feature.Surface;
+import drumline.route.feature.ThreadChoice;
+import drumline.route.feature.TurnedPart;
 import drumline.shop.contour.OutsideStep;
 import drumline.shop.part.Part;
 import java.util.ArrayList;
@@ -11,7 +14,7 @@ import java.util.List;
  * The outside as a turning tool meets it: surfaces with the radius they are turned to, and which of
  * them lie behind a larger diameter.
  */
-final class OutsideProfile {
+public final class OutsideProfile {
   private final RouteDraft draft;
   private final List<Face> faces = new ArrayList<>();
 
@@ -33,7 +36,8 @@ final class OutsideProfile {
     }
   }
 
-  OutsideProfile(RouteDraft draft) {
+  /** For a draft. */
+  public OutsideProfile(RouteDraft draft) {
     this.draft = draft;
     double largest = 0;
     for (OutsideStep step : TurnedPart.of(draft).outside()) {
@@ -81,15 +85,10 @@ final class OutsideProfile {
     return draft.inquiry().bar().acrossCornersMm() / 2;
   }
 
-  /** Edges at the front of a step and, for the last step, not at the back, with a form to cut. */
-  static boolean hasForm(Edge edge) {
-    return edge.kind() == Edge.Kind.CHAMFER || edge.kind() == Edge.Kind.RADIUS;
-  }
-
   /** Length along the contour of a step with its front edge, in mm. */
   static double contourMm(OutsideStep step) {
     double radial = Math.abs(step.endDiameterMm() - step.startDiameterMm()) / 2;
-    double edge = hasForm(step.frontEdge()) ? 0.5 * step.frontEdge().sizeMm() : 0;
+    double edge = EdgeLine.hasForm(step.frontEdge()) ? 0.5 * step.frontEdge().sizeMm() : 0;
     return Math.hypot(step.lengthMm(), radial) + edge;
   }
 

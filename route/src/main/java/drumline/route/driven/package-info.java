@@ -1,0 +1,2 @@
+/** What driven tools make. */
+package drumline.route.driven;

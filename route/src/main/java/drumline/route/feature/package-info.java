@@ -1,0 +1,2 @@
+/** What all makers of operations share. */
+package drumline.route.feature;

@@ -1,0 +1,2 @@
+/** Holes on the axis: spotted, drilled, bored, reamed. */
+package drumline.route.hole;

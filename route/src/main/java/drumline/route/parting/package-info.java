@@ -1,0 +1,2 @@
+/** Parting, and the face that it leaves. */
+package drumline.route.parting;

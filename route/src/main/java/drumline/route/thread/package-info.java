@@ -1,0 +1,2 @@
+/** Threads on the axis. */
+package drumline.route.thread;

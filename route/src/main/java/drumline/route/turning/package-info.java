@@ -1,0 +1,2 @@
+/** What is turned outside, and grooves. */
+package drumline.route.turning;
