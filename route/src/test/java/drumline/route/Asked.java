@@ -4,7 +4,6 @@ import drumline.intake.InquiryReader;
 import drumline.intake.ReadResult;
 import drumline.intake.library.LibraryPaths;
 import drumline.shop.inquiry.Inquiry;
-import drumline.shop.operation.Operation;
 import drumline.shop.operation.Route;
 import java.nio.file.Path;
 
@@ -73,8 +72,8 @@ public final class Asked {
     return RouteDerivation.derive(inquiry());
   }
 
-  /** Titles of a route's operations in one line. */
+  /** Kinds of a route's operations in one line, in the order of work. */
   public static String line(Route route) {
-    return String.join("; ", route.operations().stream().map(Operation::title).toList());
+    return String.join(", ", route.operations().stream().map(o -> o.kind().words()).toList());
   }
 }
