@@ -3,6 +3,7 @@ package drumline.app.ask;
 import drumline.app.json.PlanJson;
 import drumline.app.report.StudyPictures;
 import drumline.app.study.MachineStudy;
+import drumline.drawing.svg.Look;
 import drumline.sheets.content.StudyContent;
 import drumline.sheets.html.StudyHtml;
 import java.io.IOException;
@@ -40,12 +41,12 @@ public final class StudyFiles {
       throws IOException {
     writePlan(folder, study);
     text(folder, STUDY, StudyHtml.render(content));
-    text(folder, "piece.svg", StudyPictures.part(study));
+    text(folder, "piece.svg", StudyPictures.part(study, Look.PAPER));
     if (study.plan().isPresent()) {
       var plan = study.plan().orElseThrow();
-      text(folder, "cycle-wall.svg", StudyPictures.wall(study, plan));
-      text(folder, "workpiece.svg", StudyPictures.strip(study, plan));
-      text(folder, "piece-cost.svg", StudyPictures.cost(study, plan));
+      text(folder, "cycle-wall.svg", StudyPictures.wall(study, plan, Look.PAPER));
+      text(folder, "workpiece.svg", StudyPictures.strip(study, plan, Look.PAPER));
+      text(folder, "piece-cost.svg", StudyPictures.cost(study, plan, Look.PAPER));
     }
   }
 

@@ -7,6 +7,7 @@ import drumline.app.study.MoneyAgainstToday;
 import drumline.app.study.PlannedLayout;
 import drumline.drawing.cost.CostBars;
 import drumline.drawing.cost.Share;
+import drumline.drawing.svg.Look;
 import drumline.economics.study.MoneyStudy;
 import drumline.economics.study.Sensitivity;
 import drumline.sheets.content.Picture;
@@ -37,10 +38,10 @@ final class MoneyRows {
   }
 
   /** The cost bar alone, for its own file. */
-  static String costSvg(MachineStudy study, MoneyStudy money) {
+  static String costSvg(MachineStudy study, MoneyStudy money, Look look) {
     List<Share> shares =
         money.cost().shares().stream().map(s -> new Share(s.kind().words(), s.amount())).toList();
-    return CostBars.svg(shares, money.cost().currency(), today(study));
+    return CostBars.svg(shares, money.cost().currency(), today(study), look);
   }
 
   private static Picture costBar(MachineStudy study, MoneyStudy money) {
@@ -48,7 +49,7 @@ final class MoneyRows {
         "Piece cost by share",
         "What a good piece costs, share by share, and what it costs today.",
         Picture.Room.COLUMN,
-        costSvg(study, money));
+        costSvg(study, money, Look.SCREEN));
   }
 
   private static @Nullable BigDecimal today(MachineStudy study) {

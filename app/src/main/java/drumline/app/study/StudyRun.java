@@ -30,6 +30,7 @@ import drumline.shop.inquiry.Inquiry;
 import drumline.shop.inquiry.Pin;
 import drumline.shop.layout.Layout;
 import drumline.shop.machine.Machine;
+import drumline.shop.operation.OperationKind;
 import drumline.shop.operation.Route;
 import drumline.shop.part.Part;
 import drumline.shop.problem.Problem;
@@ -125,15 +126,25 @@ public final class StudyRun {
         new PlannedLayout(
             layout,
             timeline,
-            Math.min(planned.lowerBoundMs() / 1000.0, timeline.cycleS()),
+            Translation.boundS(planned.lowerBoundMs(), timeline.cycleS()),
             planned.isProvenOptimal(),
             planned.elapsedMs(),
             TimelineAudit.audit(route, machine, diameters, layout, timeline),
             states,
-            RemovalProof.of(inquiry.bar(), turned, states),
+            RemovalProof.of(
+                inquiry.bar(), turned, states, RemovalProof.USUAL_IGNORED_UM, pointAngleDeg(route)),
             money,
             notes);
     return MachineStudy.planned(inquiry, machine, route, plan, problems);
+  }
+
+  /** Point angle of the route's drills; a drilled end takes the shape of its drill. */
+  private static double pointAngleDeg(Route route) {
+    return route.operations().stream()
+        .filter(operation -> operation.kind() == OperationKind.DRILL)
+        .mapToDouble(operation -> operation.tool().family().leadAngleDeg())
+        .findFirst()
+        .orElse(PartSection.USUAL_POINT_ANGLE_DEG);
   }
 
   private double partVolumeMm3() {

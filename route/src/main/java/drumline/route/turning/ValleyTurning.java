@@ -79,7 +79,7 @@ public final class ValleyTurning {
     regions.add(CutRegion.rectangle(step.fromZMm(), step.toZMm(), radius, top + 1));
     for (Face before : profile.faces()) {
       boolean shoulder = Math.abs(before.step().toZMm() - step.fromZMm()) < 1e-9;
-      if (shoulder && OutsideProfile.hasForm(before.step().backEdge())) {
+      if (shoulder && EdgeLine.hasForm(before.step().backEdge())) {
         boolean bar = before.step().surface() == OutsideStep.Surface.BAR;
         double surface = bar ? top : before.step().endDiameterMm() / 2;
         regions.add(edgeRegion(before.step().backEdge(), step.fromZMm(), surface, surface));
