@@ -13,6 +13,7 @@ import drumline.planner.api.PlanningResult;
 import drumline.planner.api.ProgressListener;
 import drumline.planner.check.TimelineAudit;
 import drumline.planner.slack.FreeSpeeds;
+import drumline.planner.slack.Levelling;
 import drumline.planner.slack.SlackSpending;
 import drumline.planner.translate.RouteTranslator;
 import drumline.planner.translate.SpeedRefinement;
@@ -111,8 +112,9 @@ public final class StudyRun {
     Layout fastest =
         SpeedRefinement.refine(
             route, machine, diameters, translation.layout(planned.layout()), pinned);
+    Layout level = Levelling.level(translation.problem(), clock, fastest, pinnedAnywhere());
     Layout slowed =
-        SlackSpending.spend(route, machine, clock, fastest, new EdgeCost(inquiry, machine), pinned);
+        SlackSpending.spend(route, machine, clock, level, new EdgeCost(inquiry, machine), pinned);
     Layout layout = FreeSpeeds.settle(route, clock, slowed);
     Timeline timeline = clock.timeline(layout);
     Part turned = TurnedPart.of(inquiry, Allowances.shipped());
@@ -145,6 +147,12 @@ public final class StudyRun {
         .mapToDouble(operation -> operation.tool().family().leadAngleDeg())
         .findFirst()
         .orElse(PartSection.USUAL_POINT_ANGLE_DEG);
+  }
+
+  private Set<String> pinnedAnywhere() {
+    return inquiry.wishes().pins().stream()
+        .map(Pin::operationId)
+        .collect(Collectors.toUnmodifiableSet());
   }
 
   private double partVolumeMm3() {
