@@ -59,7 +59,10 @@ public final class HolePlan {
     return plan;
   }
 
-  /** Hole that is there before: the tube's bore, or seen from the back a through bore from the front. */
+  /**
+   * Hole that is there before: the tube's bore, or seen from the back a through bore from the
+   * front.
+   */
   static double openedMm(RouteDraft draft, End end) {
     Part part = draft.inquiry().part();
     double bar = draft.inquiry().bar().boreMm();
