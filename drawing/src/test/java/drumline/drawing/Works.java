@@ -162,7 +162,8 @@ public final class Works {
         continue;
       }
       free[position][lane] = startS + cutS + 0.4;
-      OperationKind kind = OperationKind.values()[random.nextInt(OperationKind.values().length)];
+      List<OperationKind> kinds = List.of(OperationKind.values());
+      OperationKind kind = kinds.get(random.nextInt(kinds.size()));
       String title = kind.words() + " Ø" + (5 + random.nextInt(200) / 10.0) + titleTail;
       String slide = position == positions ? "b-" + lane : (position + 1) + "-" + lane;
       stays.add(new Stay(operation("op" + i, kind, title), slide, startS, cutS, 0));
