@@ -9,11 +9,30 @@ import picocli.CommandLine.Spec;
  * The word {@code drumline} itself: shows what it can do and its version. Every command is a class
  * of its own, listed under {@code subcommands}.
  *
- * <p>Exit codes: 0 done, 1 the command failed, 2 the command line cannot be understood.
+ * <p>Exit codes: 0 done, 1 the program's fault, 2 input or command line wrong, 3 no layout keeps
+ * all rules.
  */
 @Command(
     name = "drumline",
-    description = "Plans work on multi-spindle automatic lathes.",
+    description = {
+      "Plans work on multi-spindle automatic lathes: from a print and a yearly volume to a checked",
+      "layout, its cycle and bound, loads, output, piece cost and payback.",
+      "",
+      "Figures are planning values; qualified people prove them on the machine."
+    },
+    subcommands = {
+      DemoCommand.class,
+      CheckCommand.class,
+      TriageCommand.class,
+      RouteCommand.class,
+      PlanCommand.class,
+      BalanceCommand.class,
+      SchemaCommand.class
+    },
+    footer = {
+      "",
+      "Exit codes: 0 done, 1 the program's fault, 2 input wrong, 3 no layout keeps all rules."
+    },
     versionProvider = BuildVersion.class,
     mixinStandardHelpOptions = true)
 public final class Main implements Runnable {
@@ -28,7 +47,9 @@ public final class Main implements Runnable {
 
   /** The command line with all its commands, ready to be executed. */
   static CommandLine commandLine() {
-    return new CommandLine(new Main());
+    return new CommandLine(new Main())
+        .setCaseInsensitiveEnumValuesAllowed(true)
+        .setExecutionExceptionHandler(new FaultReport());
   }
 
   /** Runs one command and ends the program with its exit code. */

@@ -47,8 +47,11 @@ public enum DrawingUnits {
     if (text.isEmpty() || isGeneral(tolerance)) {
       return "";
     }
-    if (this == METRIC || Character.isLetter(text.codePointAt(0))) {
+    if (Character.isLetter(text.codePointAt(0))) {
       return text;
+    }
+    if (this == METRIC) {
+      return text.replace('-', '−');
     }
     double lower = tolerance.lowerDeviationMm();
     double upper = tolerance.upperDeviationMm();
@@ -63,6 +66,6 @@ public enum DrawingUnits {
   }
 
   private String signed(double valueMm) {
-    return (valueMm > 0 ? "+" : "") + length(valueMm);
+    return (valueMm > 0 ? "+" : "") + length(valueMm).replace('-', '−');
   }
 }

@@ -12,9 +12,10 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** All forms that an inquiry is made of; its JSON Schema names the same keys. */
-final class InquiryForms {
+public final class InquiryForms {
 
-  static final Form INQUIRY =
+  /** Keys at the top of an inquiry. */
+  public static final Form INQUIRY =
       Form.of(
           "inquiry file",
           "inquiry",
@@ -36,7 +37,8 @@ final class InquiryForms {
 
   private InquiryForms() {}
 
-  static List<Form> all() {
+  /** Every form, the top one first. */
+  public static List<Form> all() {
     List<Form> forms =
         new ArrayList<>(
             List.of(

@@ -5,9 +5,6 @@ import drumline.intake.form.Field;
 import drumline.intake.form.Form;
 import drumline.intake.form.Reading;
 import drumline.intake.form.UnitsField;
-import drumline.intake.head.RatesForm;
-import drumline.intake.head.Title;
-import drumline.intake.head.VolumesForm;
 import drumline.intake.head.WishesForm;
 import drumline.intake.library.Libraries;
 import drumline.intake.library.LibraryKind;
@@ -19,7 +16,6 @@ import drumline.intake.text.Node;
 import drumline.intake.text.YamlText;
 import drumline.shop.check.PartCheck;
 import drumline.shop.inquiry.Inquiry;
-import drumline.shop.inquiry.Today;
 import drumline.shop.inquiry.Wishes;
 import drumline.shop.machine.Machine;
 import drumline.shop.material.Material;
@@ -27,12 +23,12 @@ import drumline.shop.part.Bar;
 import drumline.shop.part.Part;
 import drumline.shop.problem.Problem;
 import drumline.shop.tooling.ToolFamily;
+import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.jspecify.annotations.Nullable;
 
 /** One reading of one inquiry. */
 final class InquiryRun {
@@ -75,46 +71,21 @@ final class InquiryRun {
     List<Machine> machines = libraries.machines();
     List<ToolFamily> tools = libraries.tools();
     LibraryChoice choice = new LibraryChoice(libraries.materials(), machines, tools);
-    Optional<Title> title = require(block, "inquiry", Title.FORM).map(Title::read);
-    var volumes = require(block, "volumes", VolumesForm.FORM).map(VolumesForm::read);
-    var shifts = require(block, "shifts", VolumesForm.SHIFTS).map(VolumesForm::readShifts);
-    var rates = require(block, "rates", RatesForm.FORM).map(RatesForm::read);
-    @Nullable Today today =
-        block.block("today", RatesForm.TODAY).map(RatesForm::readToday).orElse(null);
-    Wishes wishes =
-        block.block("wishes", WishesForm.FORM).map(WishesForm::read).orElse(WishesForm.none());
-    choice.checkMachines(block, wishes);
+    Optional<InquiryHead> head = InquiryHead.read(block);
+    Optional<Block> wished = block.block("wishes", WishesForm.FORM);
+    Wishes wishes = wished.map(WishesForm::read).orElse(WishesForm.none());
+    choice.checkMachines(wished.map(w -> w.items("machines")).orElse(List.of()));
     Optional<Material> material = block.require("material").flatMap(choice::material);
     Optional<Bar> bar = require(block, "bar", BarForm.FORM).map(BarForm::read);
     Bar orUnknown = bar.orElse(new Bar(Bar.Shape.ROUND, Double.NaN, 0, "h9", Double.NaN));
     Optional<Part> part =
         require(block, "part", PartForm.FORM).map(b -> PartForm.read(b, orUnknown, places));
-    if (title.isEmpty()
-        || volumes.isEmpty()
-        || shifts.isEmpty()
-        || rates.isEmpty()
-        || material.isEmpty()
-        || bar.isEmpty()
-        || part.isEmpty()) {
+    if (head.isEmpty() || material.isEmpty() || bar.isEmpty() || part.isEmpty()) {
       return Optional.empty();
     }
-    choice.checkCurrencies(block, rates.get(), material.get(), today);
-    Inquiry inquiry =
-        new Inquiry(
-            title.get().title(),
-            title.get().customer(),
-            title.get().number(),
-            part.get(),
-            bar.get(),
-            material.get(),
-            volumes.get(),
-            shifts.get(),
-            today,
-            rates.get(),
-            wishes,
-            tools,
-            machines);
-    return Optional.of(inquiry);
+    choice.checkCurrencies(block, head.get().rates(), material.get(), head.get().today());
+    return Optional.of(
+        head.get().inquiry(part.get(), bar.get(), material.get(), wishes, tools, machines));
   }
 
   private void checkPart(Block top, Inquiry inquiry) {
@@ -140,13 +111,23 @@ final class InquiryRun {
   private List<Path> paths(Optional<Block> block, String key) {
     List<Path> paths = new ArrayList<>();
     for (Field field : block.map(b -> b.items(key)).orElse(List.of())) {
-      try {
-        paths.add(folder.resolve(field.text()));
-      } catch (InvalidPathException e) {
-        field.report("file-missing", field.node().words(), "a file that exists", "");
+      Optional<Path> file = find(field.text());
+      if (file.isPresent()) {
+        paths.add(file.get());
+      } else {
+        field.report(
+            "file-missing", field.node().words(), "a file, as seen from the inquiry's folder", "");
       }
     }
     return paths;
+  }
+
+  private Optional<Path> find(String name) {
+    try {
+      return Optional.of(folder.resolve(name)).filter(Files::isRegularFile);
+    } catch (InvalidPathException e) {
+      return Optional.empty();
+    }
   }
 
   private static List<Field.Named> changes(Block top, LibraryKind kind) {

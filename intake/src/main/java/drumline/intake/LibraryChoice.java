@@ -5,7 +5,6 @@ import drumline.intake.form.Field;
 import drumline.intake.form.Words;
 import drumline.shop.inquiry.Rates;
 import drumline.shop.inquiry.Today;
-import drumline.shop.inquiry.Wishes;
 import drumline.shop.machine.Machine;
 import drumline.shop.material.Material;
 import drumline.shop.tooling.ToolFamily;
@@ -53,24 +52,25 @@ record LibraryChoice(List<Material> materials, List<Machine> machines, List<Tool
   }
 
   /** Reports wished machines that the library does not have. */
-  void checkMachines(Block top, Wishes wishes) {
+  void checkMachines(List<Field> wished) {
     List<String> known = machines.stream().map(Machine::name).toList();
-    for (String wished : wishes.machines()) {
-      if (!known.contains(wished)) {
-        top.require("wishes")
-            .ifPresent(
-                f ->
-                    f.report(
-                        "unknown-machine",
-                        "the machine \"" + wished + "\"",
-                        "a machine of the library: " + String.join(", ", known),
-                        Words.maybe(wished, known)));
+    for (Field field : wished) {
+      String name = field.text();
+      if (!name.isEmpty() && !known.contains(name)) {
+        field.report(
+            "unknown-machine",
+            field.node().words(),
+            "a machine of the library: " + String.join(", ", known),
+            Words.maybe(name, known));
       }
     }
   }
 
   /** Reports currencies in use for which the rates have no exchange. */
   void checkCurrencies(Block top, Rates rates, Material material, @Nullable Today today) {
+    if (rates.currency().isEmpty()) {
+      return;
+    }
     TreeMap<String, String> used = new TreeMap<>();
     used.put(material.currency(), "the material " + material.name());
     tools.forEach(tool -> used.putIfAbsent(tool.currency(), "the tool " + tool.name()));

@@ -4,11 +4,12 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 
 /** Finds the folder of the whole project from a module's folder. */
-final class ProjectRoot {
+public final class ProjectRoot {
 
   private ProjectRoot() {}
 
-  static Path find() {
+  /** The folder that holds the examples. */
+  public static Path find() {
     Path folder = Path.of("").toAbsolutePath();
     while (folder != null && !Files.isDirectory(folder.resolve("examples"))) {
       folder = folder.getParent();

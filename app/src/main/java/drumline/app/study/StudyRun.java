@@ -13,6 +13,7 @@ import drumline.planner.api.PlanningResult;
 import drumline.planner.api.ProgressListener;
 import drumline.planner.check.TimelineAudit;
 import drumline.planner.slack.FreeSpeeds;
+import drumline.planner.slack.Levelling;
 import drumline.planner.slack.SlackSpending;
 import drumline.planner.translate.RouteTranslator;
 import drumline.planner.translate.SpeedRefinement;
@@ -30,6 +31,7 @@ import drumline.shop.inquiry.Inquiry;
 import drumline.shop.inquiry.Pin;
 import drumline.shop.layout.Layout;
 import drumline.shop.machine.Machine;
+import drumline.shop.operation.OperationKind;
 import drumline.shop.operation.Route;
 import drumline.shop.part.Part;
 import drumline.shop.problem.Problem;
@@ -70,7 +72,8 @@ public final class StudyRun {
   private MachineStudy run(ProgressListener listener, Cancel cancel) {
     Allowances allowances = Allowances.shipped();
     Route derived =
-        MachineRoute.adapt(RouteDerivation.derive(inquiry, allowances), machine, allowances);
+        MachineRoute.adapt(
+            RouteDerivation.derive(inquiry, allowances), machine, inquiry, allowances);
     List<Problem> problems = new ArrayList<>(derived.problems());
     if (hasErrors(problems)) {
       return MachineStudy.unplanned(inquiry, machine, derived, problems);
@@ -109,8 +112,9 @@ public final class StudyRun {
     Layout fastest =
         SpeedRefinement.refine(
             route, machine, diameters, translation.layout(planned.layout()), pinned);
+    Layout level = Levelling.level(translation.problem(), clock, fastest, pinnedAnywhere());
     Layout slowed =
-        SlackSpending.spend(route, machine, clock, fastest, new EdgeCost(inquiry, machine), pinned);
+        SlackSpending.spend(route, machine, clock, level, new EdgeCost(inquiry, machine), pinned);
     Layout layout = FreeSpeeds.settle(route, clock, slowed);
     Timeline timeline = clock.timeline(layout);
     Part turned = TurnedPart.of(inquiry, Allowances.shipped());
@@ -124,15 +128,31 @@ public final class StudyRun {
         new PlannedLayout(
             layout,
             timeline,
-            Math.min(planned.lowerBoundMs() / 1000.0, timeline.cycleS()),
+            Translation.boundS(planned.lowerBoundMs(), timeline.cycleS()),
             planned.isProvenOptimal(),
             planned.elapsedMs(),
             TimelineAudit.audit(route, machine, diameters, layout, timeline),
             states,
-            RemovalProof.of(inquiry.bar(), turned, states),
+            RemovalProof.of(
+                inquiry.bar(), turned, states, RemovalProof.USUAL_IGNORED_UM, pointAngleDeg(route)),
             money,
             notes);
     return MachineStudy.planned(inquiry, machine, route, plan, problems);
+  }
+
+  /** Point angle of the route's drills; a drilled end takes the shape of its drill. */
+  private static double pointAngleDeg(Route route) {
+    return route.operations().stream()
+        .filter(operation -> operation.kind() == OperationKind.DRILL)
+        .mapToDouble(operation -> operation.tool().family().leadAngleDeg())
+        .findFirst()
+        .orElse(PartSection.USUAL_POINT_ANGLE_DEG);
+  }
+
+  private Set<String> pinnedAnywhere() {
+    return inquiry.wishes().pins().stream()
+        .map(Pin::operationId)
+        .collect(Collectors.toUnmodifiableSet());
   }
 
   private double partVolumeMm3() {

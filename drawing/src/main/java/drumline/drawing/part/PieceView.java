@@ -4,6 +4,7 @@ import drumline.drawing.piece.HoleForm;
 import drumline.drawing.piece.MilledSection;
 import drumline.drawing.piece.SurfaceMarks;
 import drumline.drawing.piece.ThreadLines;
+import drumline.drawing.svg.HatchKind;
 import drumline.drawing.svg.SvgPath;
 import drumline.drawing.svg.SvgPen;
 import drumline.drawing.view.OutsideView;
@@ -42,7 +43,7 @@ final class PieceView {
   void draw(SvgPen pen, ViewFrame frame, Marked marked) {
     pen.open("piece");
     barLines(pen, frame);
-    SectionView.draw(pen, milled.upper(), turned.piece(), frame);
+    SectionView.draw(pen, milled.upper(), turned.piece(), frame, HatchKind.SECTION);
     OutsideView.draw(pen, milled.lower(), frame);
     ThreadLines.draw(pen, part, milled.upper(), milled.lower(), frame);
     SurfaceMarks.flats(pen, milled, turned.outside(), frame);

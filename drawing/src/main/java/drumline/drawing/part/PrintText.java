@@ -59,7 +59,7 @@ final class PrintText {
 
   String thread(ScrewThread thread, double elementMm) {
     boolean isFull = thread.lengthMm() >= elementMm - 0.01;
-    return thread.size().designation() + (isFull ? "" : " × " + length(thread.lengthMm()));
+    return thread.size().designation() + (isFull ? "" : ", " + length(thread.lengthMm()) + " long");
   }
 
   String groove(Groove groove) {

@@ -52,7 +52,7 @@ public record FlatForm(
   }
 
   /** Distance of the surface from the axis in a direction, 0° toward the reader. */
-  double surfaceRMm(double bodyRMm, double directionDeg) {
+  public double surfaceRMm(double bodyRMm, double directionDeg) {
     double stepDeg = 360.0 / count;
     double offDeg = Math.abs(directionDeg - stepDeg * Math.round(directionDeg / stepDeg));
     double cosine = Math.cos(Math.toRadians(offDeg));
@@ -60,7 +60,7 @@ public record FlatForm(
   }
 
   /** Greatest height of the body above the axis as the reader sees it. */
-  double silhouetteRMm(double bodyRMm) {
+  public double silhouetteRMm(double bodyRMm) {
     double highestMm = 0;
     for (double deg = 0; deg <= 180; deg += 0.5) {
       highestMm = Math.max(highestMm, surfaceRMm(bodyRMm, deg) * Math.sin(Math.toRadians(deg)));
@@ -69,7 +69,7 @@ public record FlatForm(
   }
 
   /** Half the width of the flat that faces the reader; 0 where the body does not reach it. */
-  double halfWidthMm(double bodyRMm) {
+  public double halfWidthMm(double bodyRMm) {
     if (bodyRMm <= insideRMm) {
       return 0;
     }

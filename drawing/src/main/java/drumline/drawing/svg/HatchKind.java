@@ -6,6 +6,10 @@ import java.util.Locale;
 public enum HatchKind {
   /** Thin lines rising to the right: cut material. */
   SECTION,
+  /** The same, closer, for small pictures. */
+  FINE_SECTION,
+  /** Faint lines far apart: time in which nothing is cut. */
+  BAND,
   /** Close lines rising to the right: turning. */
   RISING,
   /** Close lines falling to the right: boring. */

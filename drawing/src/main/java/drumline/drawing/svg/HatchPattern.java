@@ -13,6 +13,8 @@ final class HatchPattern {
   static String svg(HatchKind kind, double unit) {
     return switch (kind) {
       case SECTION -> lines(kind, 45, 8 * unit, 0.7 * unit);
+      case FINE_SECTION -> lines(kind, 45, 4.2 * unit, 0.55 * unit);
+      case BAND -> lines(kind, 45, 6 * unit, unit);
       case RISING -> lines(kind, 45, 4 * unit, unit);
       case FALLING -> lines(kind, 135, 4 * unit, unit);
       case UPRIGHT -> lines(kind, 0, 3.5 * unit, unit);

@@ -20,8 +20,8 @@ public final class SectionView {
   private SectionView() {}
 
   /** Draws the section of a turned body. */
-  public static void draw(SvgPen pen, HalfSection section, ViewFrame frame) {
-    draw(pen, section, section, frame);
+  public static void draw(SvgPen pen, HalfSection section, ViewFrame frame, HatchKind kind) {
+    draw(pen, section, section, frame, kind);
   }
 
   /**
@@ -31,8 +31,9 @@ public final class SectionView {
    * @param turned the same before anything was milled or drilled into it from the side: its edges
    *     run all around and are seen in the bores
    */
-  public static void draw(SvgPen pen, HalfSection section, HalfSection turned, ViewFrame frame) {
-    hatch(pen, section, frame, HatchKind.SECTION);
+  public static void draw(
+      SvgPen pen, HalfSection section, HalfSection turned, ViewFrame frame, HatchKind kind) {
+    hatch(pen, section, frame, kind);
     pen.path("wide", outline(section, frame));
     SvgPath edges = new SvgPath();
     boreEdges(section)

@@ -41,7 +41,7 @@ public final class WorkpiecePicture {
     double x0 = room.x() + (room.width() - (toZMm - fromZMm) * scale) / 2 - fromZMm * scale;
     ViewFrame frame = new ViewFrame(x0, room.y() + room.height() / 2, scale);
     pen.open("picture");
-    SectionView.draw(pen, state.workpiece(), frame);
+    SectionView.draw(pen, state.workpiece(), frame, HatchKind.FINE_SECTION);
     OutsideView.draw(pen, state.workpiece().shadow(), frame);
     SectionView.hatch(pen, state.removed(), frame, HatchKind.REMOVED);
     pen.path("edge-of-removed", SectionView.outline(state.removed(), frame));

@@ -59,8 +59,8 @@ public record Payback(
     }
     return String.format(
         Locale.ROOT,
-        "Paid back in %.0f months by the saving alone, in %.0f months with the write-off added back.",
-        Math.ceil(simpleMonthsCount.getAsDouble()),
-        Math.ceil(cashMonthsCount.orElse(0)));
+        "Paid back in %.0f months with the write-off added back, %.0f by the saving alone.",
+        Math.ceil(cashMonthsCount.orElseThrow()),
+        Math.ceil(simpleMonthsCount.orElseThrow()));
   }
 }

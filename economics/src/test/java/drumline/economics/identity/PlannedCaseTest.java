@@ -10,7 +10,6 @@ import drumline.economics.study.Assumptions;
 import drumline.economics.study.MoneyCase;
 import drumline.economics.study.MoneyStudy;
 import drumline.economics.study.PlannedCase;
-import drumline.economics.study.SequentialCycle;
 import drumline.economics.tool.ToolWear;
 import drumline.shop.layout.Layout;
 import drumline.shop.layout.Placement;
@@ -58,13 +57,6 @@ class PlannedCaseTest {
               assertThat(option.equipment()).isEqualTo(Equipment.LIVE_TOOL);
               assertThat(option.operationIds()).containsExactly("20");
             });
-  }
-
-  @Test
-  void oneStationLatheTakesTheSumOfItsOperations() {
-    assertThatThrownBy(
-            () -> SequentialCycle.estimateS(SampleInquiry.machine(), SampleInquiry.route()))
-        .hasMessage("machine: six-32 has a drum, allowed: machines that work one by one");
   }
 
   @Test

@@ -12,15 +12,12 @@ import org.junit.jupiter.api.Test;
 class ArrowsTest {
   private static final String CROOKED = "drumline.guard.crooked";
 
-  private static JavaClasses program() {
-    return new ClassFileImporter()
-        .withImportOption(location -> !location.contains("/guard/target/"))
-        .importPackages("drumline");
-  }
-
-  private static JavaClasses crooked() {
-    return new ClassFileImporter().importPackages(CROOKED + "..");
-  }
+  private static final JavaClasses PROGRAM =
+      new ClassFileImporter()
+          .withImportOption(location -> !location.contains("/guard/target/"))
+          .importPackages("drumline");
+  private static final JavaClasses CROOKED_CLASSES =
+      new ClassFileImporter().importPackages(CROOKED + "..");
 
   private static ArchRule noCycles(String root) {
     return slices().matching(root + ".(**)").should().beFreeOfCycles();
@@ -28,20 +25,19 @@ class ArrowsTest {
 
   @Test
   void modulesUseOnlyWhatTheirArrowsAllow() {
-    JavaClasses classes = program();
-    assertThat(classes.contain("drumline.cli.Main")).isTrue();
-    assertThat(classes.contain("drumline.shop.problem.Problem")).isTrue();
-    assertThat(new Arrows("drumline").breaches(classes)).isEmpty();
+    assertThat(PROGRAM.contain("drumline.cli.Main")).isTrue();
+    assertThat(PROGRAM.contain("drumline.shop.problem.Problem")).isTrue();
+    assertThat(new Arrows("drumline").breaches(PROGRAM)).isEmpty();
   }
 
   @Test
   void packagesFormNoCycle() {
-    noCycles("drumline").check(program());
+    noCycles("drumline").check(PROGRAM);
   }
 
   @Test
   void eachCrookedClassIsNamedWithWhatItMayNotUse() {
-    assertThat(new Arrows(CROOKED).breaches(crooked()))
+    assertThat(new Arrows(CROOKED).breaches(CROOKED_CLASSES))
         .containsExactlyInAnyOrder(
             CROOKED + ".shop.Bolt uses " + CROOKED + ".cutting.Chip",
             CROOKED + ".cutting.Chip uses java.sql.Connection",
@@ -52,13 +48,13 @@ class ArrowsTest {
 
   @Test
   void aPackageOutsideTheTableIsNamed() {
-    assertThat(new Arrows("drumline.guard").breaches(crooked()))
+    assertThat(new Arrows("drumline.guard").breaches(CROOKED_CLASSES))
         .contains(CROOKED + ".shop.Bolt is in no module of modules.txt");
   }
 
   @Test
   void crookedPackagesFormACycle() {
-    assertThatThrownBy(() -> noCycles(CROOKED).check(crooked()))
+    assertThatThrownBy(() -> noCycles(CROOKED).check(CROOKED_CLASSES))
         .isInstanceOf(AssertionError.class)
         .hasMessageContaining("Cycle detected: Slice cutting")
         .hasMessageContaining("Slice shop");

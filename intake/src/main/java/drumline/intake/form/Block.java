@@ -61,9 +61,15 @@ public final class Block {
   public Optional<Field> require(String key) {
     Optional<Field> field = find(key);
     if (field.isEmpty()) {
-      boolean there = node.find(key).isPresent();
-      String found = there ? "nothing after \"" + key + ":\"" : "no key \"" + key + "\"";
-      report("key-missing", found, "\"" + key + "\" in " + form.name(), "");
+      Optional<Node.Entry> entry =
+          node.entries().stream().filter(e -> e.key().equals(key)).findFirst();
+      if (entry.isPresent()) {
+        String where = entry.get().place().toText() + " " + pathOf(key);
+        String found = "nothing after \"" + key + ":\"";
+        reading.add(Problem.error("key-missing", where, found, "a value", ""));
+      } else {
+        report("key-missing", "no key \"" + key + "\"", "\"" + key + "\" in " + form.name(), "");
+      }
     }
     return field;
   }

@@ -5,10 +5,15 @@ import drumline.shop.quantity.QuantityKind;
 import drumline.shop.quantity.QuantityReader;
 import drumline.shop.quantity.QuantityWriter;
 import drumline.shop.quantity.UnitSystem;
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.regex.Pattern;
 
 /** Reads quantities for fields: unit, declared unit system, range. */
 final class Quantities {
+
+  /** Digits kept of a converted value, so that 7/8 in is 22.225 mm. */
+  private static final MathContext DIGITS = new MathContext(13);
 
   private static final Pattern PLAIN =
       Pattern.compile("[-+]?(\\d+(\\.\\d*)?|\\.\\d+)([eE][-+]?\\d{1,3})?");
@@ -19,7 +24,8 @@ final class Quantities {
   static double read(Field field, String text, QuantityKind kind, Range range) {
     Parsed parsed = QuantityReader.read(text, kind, field.system());
     if (parsed instanceof Parsed.Refused refused) {
-      field.reading().add(refused.toProblem(field.where()));
+      field.report(
+          refused.reason().code(), refused.found(), refused.allowed(), hint(refused, kind, text));
       return Double.NaN;
     }
     double value = ((Parsed.Value) parsed).value();
@@ -32,7 +38,7 @@ final class Quantities {
           "Maybe \"" + text + " " + unit + "\", or \"units: metric\" at the top of the file.");
       return Double.NaN;
     }
-    return held(field, value, range, range.words(kind.internalUnit()));
+    return held(field, value, range, words(range, kind));
   }
 
   static double number(Field field, String text, Range range) {
@@ -44,15 +50,31 @@ final class Quantities {
     return held(field, Double.parseDouble(plain), range, range.words(""));
   }
 
+  private static String words(Range range, QuantityKind kind) {
+    boolean share = kind == QuantityKind.RATIO && range.high() < Double.MAX_VALUE;
+    return share
+        ? new Range(100 * range.low(), range.lowOpen(), 100 * range.high()).words("%")
+        : range.words(kind.internalUnit());
+  }
+
+  /** A bare time may be of any unit, so all the usual ones are offered. */
+  private static String hint(Parsed.Refused refused, QuantityKind kind, String text) {
+    boolean bareTime = kind == QuantityKind.TIME && refused.reason() == Parsed.Reason.UNIT_MISSING;
+    return bareTime
+        ? "Maybe \"" + text + " s\", \"" + text + " min\" or \"" + text + " h\"."
+        : refused.hint();
+  }
+
   private static String hint(String text) {
     return text.matches("[0-9]+(,[0-9]{3})+|[0-9]+,[0-9]+")
         ? "Maybe \"" + text.replace(",", "") + "\" or \"" + text.replace(',', '.') + "\"."
         : "";
   }
 
+  /** The value, free of the binary noise of unit factors, where the range holds it. */
   private static double held(Field field, double value, Range range, String allowed) {
     if (range.holds(value)) {
-      return value;
+      return BigDecimal.valueOf(value).round(DIGITS).doubleValue();
     }
     field.report("out-of-range", field.node().words(), allowed, "");
     return Double.NaN;

@@ -1,7 +1,5 @@
 package drumline.intake.form;
 
-import java.math.BigDecimal;
-
 /**
  * What a number may be, both bounds included unless the lower one is open.
  *
@@ -38,14 +36,10 @@ public record Range(double low, boolean lowOpen, double high) {
   /** The range in words, e.g. {@code more than 0 mm}. */
   public String words(String unit) {
     String tail = unit.isEmpty() ? "" : " " + unit;
-    String from = (lowOpen ? "more than " : "") + plain(low);
+    String from = (lowOpen ? "more than " : "") + Plain.number(low);
     if (high == Double.MAX_VALUE) {
       return from + tail + (lowOpen ? "" : " or more");
     }
-    return from + (lowOpen ? " up to " : " to ") + plain(high) + tail;
-  }
-
-  private static String plain(double value) {
-    return BigDecimal.valueOf(value).stripTrailingZeros().toPlainString();
+    return from + (lowOpen ? " up to " : " to ") + Plain.number(high) + tail;
   }
 }

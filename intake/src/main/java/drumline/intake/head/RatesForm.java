@@ -52,6 +52,7 @@ public final class RatesForm {
     if (!isCode(field.text())) {
       field.report(
           "currency-unknown", field.node().words(), "an ISO 4217 code, such as EUR or USD", "");
+      return "";
     }
     return field.text();
   }
@@ -82,7 +83,9 @@ public final class RatesForm {
   private static BigDecimal perHour(Block block, String key, String currency) {
     Optional<Field> field = block.require(key);
     Optional<Money> money = field.flatMap(f -> f.money(MoneyPer.HOUR));
-    if (money.isPresent() && !money.get().currency().getCurrencyCode().equals(currency)) {
+    if (money.isPresent()
+        && !currency.isEmpty()
+        && !money.get().currency().getCurrencyCode().equals(currency)) {
       field
           .get()
           .report(

@@ -3,6 +3,7 @@ package drumline.intake.head;
 import drumline.intake.form.Block;
 import drumline.intake.form.Field;
 import drumline.intake.form.Form;
+import drumline.intake.form.Plain;
 import drumline.intake.form.Range;
 import drumline.shop.inquiry.Shifts;
 import drumline.shop.inquiry.Volumes;
@@ -47,7 +48,7 @@ public final class VolumesForm {
     if (perDay * hours > 24) {
       block.report(
           "day-too-long",
-          perDay + " shifts of " + hours + " h",
+          Plain.number(perDay) + " shifts of " + Plain.number(hours) + " h",
           "at most 24 hours of work in a day",
           "");
     }

@@ -5,23 +5,19 @@ import drumline.intake.form.Field;
 import drumline.intake.form.Form;
 import drumline.intake.form.Reading;
 import drumline.intake.form.UnitsField;
+import drumline.intake.machine.MachineForm;
 import drumline.intake.text.Node;
 import drumline.intake.text.TextFile;
 import drumline.intake.text.YamlText;
 import drumline.shop.machine.Machine;
 import drumline.shop.material.Material;
 import drumline.shop.tooling.ToolFamily;
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
-import java.util.Optional;
 import java.util.stream.Stream;
 
 /** The three libraries as one inquiry sees them: shipped, then the user's files, then changes. */
@@ -48,32 +44,24 @@ public final class Libraries {
   }
 
   private void addShipped(LibraryKind kind) {
-    String name = kind.key() + ".yaml";
-    try (InputStream stream = Libraries.class.getResourceAsStream(name)) {
-      if (stream == null) {
-        throw new IllegalStateException("library file " + name + " is missing");
-      }
-      String text = new String(stream.readAllBytes(), StandardCharsets.UTF_8);
-      add(kind, text, "library/" + name, Library.Origin.SHIPPED);
-    } catch (IOException e) {
-      throw new UncheckedIOException("library file " + name + " cannot be read", e);
-    }
+    add(kind, ShippedText.tree(kind), ShippedText.label(kind), Library.Origin.SHIPPED);
   }
 
   private void addFile(LibraryKind kind, Path file) {
     TextFile.read(file, reading.problems())
-        .ifPresent(
-            text -> add(kind, text, String.valueOf(file.getFileName()), Library.Origin.USER));
+        .ifPresent(text -> addText(kind, text, String.valueOf(file.getFileName())));
   }
 
-  private void add(LibraryKind kind, String text, String label, Library.Origin origin) {
-    Optional<Node.Keyed> top = YamlText.read(text, label, reading.problems());
-    if (top.isPresent()) {
-      Block block = Block.open(top.get(), kind.form(), "", reading);
-      UnitsField.declare(block, label);
-      List<Field> items = block.require(kind.key()).map(Field::items).orElse(List.of());
-      library(kind).add(items, origin);
-    }
+  private void addText(LibraryKind kind, String text, String label) {
+    YamlText.read(text, label, reading.problems())
+        .ifPresent(top -> add(kind, top, label, Library.Origin.USER));
+  }
+
+  private void add(LibraryKind kind, Node.Keyed top, String label, Library.Origin origin) {
+    Block block = Block.open(top, kind.form(), "", reading);
+    UnitsField.declare(block, label);
+    List<Field> items = block.require(kind.key()).map(Field::items).orElse(List.of());
+    library(kind).add(items, origin);
   }
 
   /** Changes single figures of an entry, as an inquiry asks. */

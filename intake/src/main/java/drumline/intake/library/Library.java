@@ -72,10 +72,10 @@ final class Library {
         return;
       }
       boolean changes = origin == Origin.USER && source.equals(name);
-      entries.put(name, merge(base, own, changes ? what : ""));
       if (origin == Origin.USER && !changes) {
         note(what, name, own, "copied from " + source + " with changes");
       }
+      entries.put(name, merge(base, own, changes ? what : ""));
       return;
     }
     if (origin == Origin.USER) {

@@ -2,6 +2,11 @@ package drumline.intake.library;
 
 import drumline.intake.form.Form;
 import drumline.intake.form.UnitsField;
+import drumline.intake.machine.DriveForm;
+import drumline.intake.machine.MachineForm;
+import drumline.intake.machine.PickUpForm;
+import drumline.intake.machine.SlideForm;
+import java.util.List;
 
 /** Kinds of library. */
 public enum LibraryKind {
@@ -26,6 +31,25 @@ public enum LibraryKind {
   /** Key of the list of entries. */
   public String key() {
     return word + "s";
+  }
+
+  /** All forms that a file of this kind is made of; its JSON Schema names the same keys. */
+  public List<Form> forms() {
+    return switch (this) {
+      case MATERIALS ->
+          List.of(form(), MaterialForm.FORM, MaterialForm.FORCE, WindowForm.FORM, WindowForm.LIFE);
+      case TOOLS -> List.of(form(), ToolForm.FORM);
+      case MACHINES ->
+          List.of(
+              form(),
+              MachineForm.FORM,
+              MachineForm.BAR_FEED,
+              MachineForm.COST,
+              DriveForm.DRIVE,
+              DriveForm.WORKHOLDING,
+              SlideForm.FORM,
+              PickUpForm.FORM);
+    };
   }
 
   /** Keys at the top of a file. */

@@ -8,22 +8,22 @@ import java.math.BigDecimal;
 import java.util.Optional;
 
 /** Reads the prices of one entry, which must all be in one currency. */
-final class Prices {
+public final class Prices {
 
   private String currency = "";
 
   /** A price that must be there; 0 where it is not. */
-  BigDecimal read(Block block, String key, MoneyPer per) {
+  public BigDecimal read(Block block, String key, MoneyPer per) {
     return block.require(key).map(field -> amount(field, per)).orElse(BigDecimal.ZERO);
   }
 
   /** A price, or 0 where the key is absent. */
-  BigDecimal readOrZero(Block block, String key, MoneyPer per) {
+  public BigDecimal readOrZero(Block block, String key, MoneyPer per) {
     return block.find(key).map(field -> amount(field, per)).orElse(BigDecimal.ZERO);
   }
 
   /** The price in a field; 0 where it cannot be read. */
-  BigDecimal amount(Field field, MoneyPer per) {
+  public BigDecimal amount(Field field, MoneyPer per) {
     Optional<Money> money = field.money(per);
     if (money.isEmpty()) {
       return BigDecimal.ZERO;
@@ -39,7 +39,7 @@ final class Prices {
   }
 
   /** The currency of the prices read so far. */
-  String currency() {
+  public String currency() {
     return currency;
   }
 }

@@ -4,6 +4,8 @@ import drumline.intake.form.Block;
 import drumline.intake.form.Field;
 import drumline.intake.form.Form;
 import drumline.intake.form.Words;
+import drumline.intake.size.EdgeText;
+import drumline.intake.size.SizeField;
 import drumline.shop.contour.BoreStep;
 import drumline.shop.contour.BoreStep.Bottom;
 import drumline.shop.contour.Edge;

@@ -2,6 +2,7 @@ package drumline.intake.part;
 
 import drumline.intake.form.Block;
 import drumline.intake.form.Field;
+import drumline.intake.size.SizeField;
 import drumline.shop.part.Bar;
 import drumline.shop.quantity.UnitSystem;
 import drumline.shop.tolerance.Tolerance;

@@ -24,6 +24,11 @@ public final class ElementPlaces {
     return id;
   }
 
+  /** Notes where something without an id stands. */
+  void note(String name, String where) {
+    whereById.putIfAbsent(name, where);
+  }
+
   /** Where an element stands, if there is one with this id. */
   public Optional<String> find(String id) {
     return Optional.ofNullable(whereById.get(id));

@@ -1,5 +1,6 @@
 package drumline.intake.part;
 
+import drumline.intake.size.SizeField;
 import drumline.shop.contour.BoreStep;
 import drumline.shop.contour.End;
 import java.util.List;

@@ -3,6 +3,8 @@ package drumline.intake.part;
 import drumline.intake.form.Block;
 import drumline.intake.form.Form;
 import drumline.intake.form.Range;
+import drumline.intake.size.SizeField;
+import drumline.intake.size.WholeNumber;
 import drumline.shop.contour.End;
 import drumline.shop.feature.Deburring;
 import drumline.shop.feature.Engraving;

@@ -3,7 +3,10 @@ package drumline.intake.part;
 import drumline.intake.form.Block;
 import drumline.intake.form.Field;
 import drumline.intake.form.Form;
+import drumline.intake.form.Plain;
 import drumline.intake.form.Range;
+import drumline.intake.size.EdgeText;
+import drumline.intake.size.SizeField;
 import drumline.shop.contour.Edge;
 import drumline.shop.contour.OutsideStep;
 import drumline.shop.contour.OutsideStep.Surface;
@@ -80,7 +83,7 @@ record OutsideForm(SizeField sizes, Bar bar, double roughnessUm, ElementPlaces p
                   f.report(
                       "not-the-bar",
                       f.node().words() + " with the bar's own surface",
-                      "the bar's size, " + bar.sizeMm() + " mm, or no diameter",
+                      "the bar's size, " + Plain.number(bar.sizeMm()) + " mm, or no diameter",
                       ""));
     }
     return Diameters.ofBar(bar);

@@ -4,6 +4,7 @@ import drumline.intake.form.Block;
 import drumline.intake.form.Field;
 import drumline.intake.form.Form;
 import drumline.intake.form.Range;
+import drumline.intake.size.SizeField;
 import drumline.shop.contour.BoreStep;
 import drumline.shop.contour.End;
 import drumline.shop.contour.OutsideStep;
@@ -12,6 +13,7 @@ import drumline.shop.feature.Feature;
 import drumline.shop.part.Bar;
 import drumline.shop.part.Part;
 import drumline.shop.quantity.QuantityKind;
+import java.util.ArrayList;
 import java.util.List;
 
 /** Reads the piece. */
@@ -71,10 +73,7 @@ public final class PartForm {
         front,
         back,
         features,
-        block.items("relations").stream()
-            .flatMap(f -> f.block(RELATION).stream())
-            .map(PartForm::relation)
-            .toList());
+        relations(block.items("relations"), places));
   }
 
   private static String general(Block block) {
@@ -96,6 +95,15 @@ public final class PartForm {
 
   static double roughness(Block block, String key, double otherwise) {
     return block.quantity(key, QuantityKind.ROUGHNESS, Range.above0To(100), otherwise);
+  }
+
+  private static List<Relation> relations(List<Field> items, ElementPlaces places) {
+    List<Relation> relations = new ArrayList<>();
+    for (Field item : items) {
+      item.block(RELATION).ifPresent(block -> relations.add(relation(block)));
+      places.note("relation " + relations.size(), item.where());
+    }
+    return relations;
   }
 
   private static Relation relation(Block block) {

@@ -2,6 +2,7 @@ package drumline.intake.part;
 
 import drumline.intake.form.Block;
 import drumline.intake.form.Field;
+import drumline.intake.form.Plain;
 import drumline.intake.form.Range;
 import drumline.shop.quantity.QuantityKind;
 import java.util.Optional;
@@ -37,7 +38,7 @@ final class StepEnd {
           .report(
               "step-backwards",
               absolute.get().node().words(),
-              "more than " + fromMm + " mm, where the step begins",
+              "more than " + Plain.number(fromMm) + " mm, where the step begins",
               "Maybe \"length: " + absolute.get().text() + "\" was meant.");
       return Double.NaN;
     }

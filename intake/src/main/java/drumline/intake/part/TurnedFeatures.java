@@ -3,6 +3,8 @@ package drumline.intake.part;
 import drumline.intake.form.Block;
 import drumline.intake.form.Form;
 import drumline.intake.form.Range;
+import drumline.intake.size.SizeField;
+import drumline.intake.size.ThreadField;
 import drumline.shop.contour.End;
 import drumline.shop.feature.Groove;
 import drumline.shop.feature.Knurl;
@@ -27,9 +29,9 @@ final class TurnedFeatures {
           "tolerance",
           "roughness");
 
-  static final Form THREAD = Form.of("thread", "kind", "id", "on", "size", "length", "method");
+  static final Form THREAD = Form.of("thread", "kind", "id", "step", "size", "length", "method");
 
-  static final Form KNURL = Form.of("knurl", "kind", "id", "on", "from", "to", "pitch", "form");
+  static final Form KNURL = Form.of("knurl", "kind", "id", "step", "from", "to", "pitch", "form");
 
   private TurnedFeatures() {}
 
@@ -64,7 +66,7 @@ final class TurnedFeatures {
   }
 
   static Optional<ScrewThread> thread(Block block, String id) {
-    String on = block.text("on");
+    String on = block.text("step");
     double lengthMm = block.quantity("length", QuantityKind.LENGTH, Range.POSITIVE);
     ScrewThread.Method method =
         block.choice("method", ScrewThread.Method.class, ScrewThread.Method.AUTO);
@@ -77,7 +79,7 @@ final class TurnedFeatures {
   static Knurl knurl(Block block, String id) {
     return new Knurl(
         id,
-        block.text("on"),
+        block.text("step"),
         block.quantity("from", QuantityKind.LENGTH, Range.NOT_NEGATIVE),
         block.quantity("to", QuantityKind.LENGTH, Range.POSITIVE),
         block.quantity("pitch", QuantityKind.LENGTH, Range.above0To(5)),

@@ -20,7 +20,8 @@ final class NodeTree {
   /** Most values that a file may hold once its references are written out. */
   private static final int MOST_COUNT = 100_000;
 
-  private static final String STANDARD_TAG = "tag:yaml.org,2002:";
+  private static final Set<String> USUAL_TAGS =
+      Set.of("str", "int", "float", "bool", "null", "seq", "map");
 
   private final String file;
   private final List<Problem> problems;
@@ -52,8 +53,8 @@ final class NodeTree {
       return new Node.Single("", place);
     }
     String tag = node.getTag().getValue();
-    if (!tag.startsWith(STANDARD_TAG)) {
-      add("tag-unknown", place, "the tag " + tag, "values without tags");
+    if (!USUAL_TAGS.contains(tag.replaceFirst("^tag:yaml\\.org,2002:", ""))) {
+      add("tag-unknown", place, "the tag \"" + tag + "\"", "values without tags");
     }
     Node converted = shaped(node, place);
     open.remove(node);

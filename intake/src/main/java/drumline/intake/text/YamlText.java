@@ -29,7 +29,12 @@ public final class YamlText {
    * @return the top block of keys, or empty where nothing can be read
    */
   public static Optional<Node.Keyed> read(String text, String file, List<Problem> problems) {
-    LoadSettings settings = LoadSettings.builder().setLabel(file).setUseMarks(true).build();
+    LoadSettings settings =
+        LoadSettings.builder()
+            .setLabel(file)
+            .setUseMarks(true)
+            .setMaxAliasesForCollections(Integer.MAX_VALUE)
+            .build();
     try {
       Optional<Problem> tooDeep = findTooDeep(text, file, settings);
       if (tooDeep.isPresent()) {

@@ -18,16 +18,20 @@ import java.util.TreeSet;
  * <p>Source: U. Junker, QuickXplain, AAAI 2004 (from memory).
  */
 final class ConflictSearch {
+  private static final double LEAST_SEARCH_S = 5;
   private static final double TRIAL_S = 2;
   private final PlanningProblem problem;
   private final List<Rule> rules;
   private final SolverEffort trial;
+  private final long untilMs;
   private boolean anyUndecided;
   private final TreeSet<String> notes = new TreeSet<>();
 
   ConflictSearch(PlanningProblem problem, PlannerSettings settings) {
     this.problem = problem;
     rules = RuleList.of(problem);
+    untilMs =
+        System.currentTimeMillis() + (long) (1000 * Math.max(LEAST_SEARCH_S, settings.searchS()));
     trial = new SolverEffort(TRIAL_S, 2 * TRIAL_S, settings.workerCount(), settings.seed());
   }
 
@@ -84,6 +88,10 @@ final class ConflictSearch {
     }
     if (!SolverLibrary.faultText().isEmpty()) {
       notes.add(SolverLibrary.faultText());
+      anyUndecided = true;
+      return true;
+    }
+    if (System.currentTimeMillis() > untilMs) {
       anyUndecided = true;
       return true;
     }

@@ -67,6 +67,12 @@ public final class LayoutSolver {
     new Hint(choice, clock, cycle).give(layout);
   }
 
+  /** True if the rules of the model admit a finished layout; the model is of no use afterwards. */
+  public boolean admits(Layout layout, SolverEffort effort) {
+    new FixedLayout(choice, clock, cycle).fix(layout);
+    return run(effort, Watch.NONE).layout().isPresent();
+  }
+
   /** Searches for the shortest cycle. */
   public Outcome solve(SolverEffort effort, Watch watch) {
     model.minimize(cycle);

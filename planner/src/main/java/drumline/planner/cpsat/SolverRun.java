@@ -7,7 +7,6 @@ import com.google.ortools.sat.CpSolverStatus;
 import com.google.ortools.sat.LinearArgument;
 import com.google.ortools.sat.SatParameters;
 import drumline.planner.model.Layout;
-import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.function.ToLongFunction;
 
@@ -31,7 +30,6 @@ final class SolverRun {
       CpModel model,
       Watch watch,
       Function<ToLongFunction<LinearArgument>, Layout> read) {
-    solver.setBestBoundCallback(new BoundFound(watch));
     String invalid = model.validate();
     if (!invalid.isEmpty()) {
       throw new IllegalStateException("the solver's model is not valid: " + invalid);
@@ -43,7 +41,6 @@ final class SolverRun {
       return solver.solve(model, new Found(watch, read));
     } finally {
       stopper.interrupt();
-      solver.clearBestBoundCallback();
     }
   }
 
@@ -60,20 +57,9 @@ final class SolverRun {
     }
   }
 
-  /** A named class, since the native side looks for the method by its exact signature. */
-  private static final class BoundFound implements Consumer<Double> {
-    private final Watch watch;
-
-    BoundFound(Watch watch) {
-      this.watch = watch;
-    }
-
-    @Override
-    public void accept(Double bound) {
-      watch.bound((int) Math.ceil(bound - 1e-6));
-    }
-  }
-
+  /**
+   * The library's own callback for bounds is not used: it crashes the Java process now and then.
+   */
   private static final class Found extends CpSolverSolutionCallback {
     private final Watch watch;
     private final Function<ToLongFunction<LinearArgument>, Layout> read;
@@ -86,6 +72,7 @@ final class SolverRun {
     @Override
     public void onSolutionCallback() {
       watch.layout(read.apply(this::value));
+      watch.bound((int) Math.ceil(bestObjectiveBound() - 1e-6));
     }
   }
 }

@@ -18,7 +18,6 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -61,7 +60,9 @@ final class TaskList {
                 with(pinnedRevPerMin, retractS() * pickUp.runUpRevPerMinPerS()));
     operations.forEach(operation -> addTask(operation, atDrum, atBack));
     if (machine.drive().coupling() == SpindleDrive.Coupling.COMMON) {
-      checkCommonSpeed(operations);
+      List<Operation> onlyAtDrum =
+          operations.stream().filter(operation -> fit.backSlides(operation).isEmpty()).toList();
+      SpeedProblems.findNoCommonSpeed(onlyAtDrum, drumWindows, machine).ifPresent(problems::add);
     }
   }
 
@@ -174,7 +175,7 @@ final class TaskList {
     List<Mode> backModes = findModes(operation, backSlides, atBack, backWindows);
     List<Mode> modes = Stream.of(drumModes, backModes).flatMap(Collection::stream).toList();
     if (modes.isEmpty()) {
-      problems.add(noSpeed(operation));
+      problems.add(SpeedProblems.noSpeed(operation, machine));
       return;
     }
     Stream<ToolSlide> used =
@@ -195,55 +196,5 @@ final class TaskList {
       return List.of();
     }
     return modes.modes(operation, slides, window == null ? new SpeedWindow(0, 0, "none") : window);
-  }
-
-  private Problem noSpeed(Operation operation) {
-    return Problem.error(
-        "no-speed",
-        "operation " + operation.id(),
-        String.format(
-            Locale.ROOT,
-            "%s at %.0f to %.0f rev/min with %.1f Nm and %.0f N",
-            operation.title(),
-            operation.cut().lowestRevPerMin(),
-            operation.cut().highestRevPerMin(),
-            operation.loads().torqueNm(),
-            operation.loads().thrustN()),
-        String.format(
-            Locale.ROOT,
-            "%.0f to %.0f rev/min of %s, %.1f Nm, %.1f kW, and its collet's grip",
-            drum.lowestRevPerMin(),
-            drum.highestRevPerMin(),
-            machine.name(),
-            drum.torqueNm(),
-            drum.powerKw()),
-        "Maybe less feed or depth of cut, or a larger machine.");
-  }
-
-  private void checkCommonSpeed(List<Operation> operations) {
-    double lowest = 0;
-    double highest = Double.POSITIVE_INFINITY;
-    for (Operation operation : operations) {
-      SpeedWindow window = drumWindows.get(operation.id());
-      if (window != null
-          && operation.condition() == SpindleCondition.TURNING
-          && fit.backSlides(operation).isEmpty()) {
-        lowest = Math.max(lowest, window.lowestRevPerMin());
-        highest = Math.min(highest, window.highestRevPerMin());
-      }
-    }
-    if (lowest > highest) {
-      problems.add(
-          Problem.error(
-              "no-common-speed",
-              machine.name(),
-              String.format(
-                  Locale.ROOT,
-                  "operations that need %.0f rev/min at least and others %.0f at most",
-                  lowest,
-                  highest),
-              "one speed for all turning at the drum",
-              "Maybe a machine with independent spindles."));
-    }
   }
 }

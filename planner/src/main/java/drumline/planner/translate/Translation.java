@@ -60,6 +60,19 @@ public record Translation(
     return new Layout(machineName, placements);
   }
 
+  /**
+   * The planner's bound as it can stand beside a cycle on the clock, in seconds: for the whole
+   * times and planned speeds, and so never above a cycle that was found. Speeds between the planned
+   * ones can fall below it where loads that cut together just exceed the spindle or collet at a
+   * planned speed.
+   *
+   * @param lowerBoundMs the planner's bound
+   * @param cycleS cycle of the timeline
+   */
+  public static double boundS(int lowerBoundMs, double cycleS) {
+    return Math.min(lowerBoundMs / 1000.0, cycleS);
+  }
+
   private double speed(Task task, Mode mode) {
     double n = mode.revPerMin();
     SpeedWindow window = windows.get(task.id());

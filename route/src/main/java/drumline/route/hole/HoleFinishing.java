@@ -58,10 +58,10 @@ public final class HoleFinishing {
   private double openedMm(int index) {
     for (int i = index; i < plan.size(); i++) {
       if (plan.get(i).drillMm() > 0) {
-        return Math.max(plan.get(i).drillMm(), draft.inquiry().bar().boreMm());
+        return Math.max(plan.get(i).drillMm(), HolePlan.openedMm(draft, end));
       }
     }
-    return draft.inquiry().bar().boreMm();
+    return HolePlan.openedMm(draft, end);
   }
 
   private void ream(HolePlan.Step step) {

@@ -10,6 +10,7 @@ import drumline.route.draft.Reach;
 import drumline.route.draft.RouteDraft;
 import drumline.route.draft.ToolChoice;
 import drumline.route.feature.OperationMaker;
+import drumline.route.feature.ThroughBore;
 import drumline.route.parting.CutOffMaking;
 import drumline.shop.contour.BoreStep;
 import drumline.shop.contour.BoreStep.Bottom;
@@ -46,7 +47,7 @@ public final class HoleMaking {
     spot();
     double reached = 0;
     for (HolePlan.Step step : plan) {
-      if (step.drillMm() > 0 && step.drillMm() > draft.inquiry().bar().boreMm()) {
+      if (step.drillMm() > 0 && step.drillMm() > HolePlan.openedMm(draft, end)) {
         reached = drill(step, reached);
       }
     }
@@ -71,7 +72,7 @@ public final class HoleMaking {
     double drill = first.drillMm();
     boolean chamfers = spotMakesMouth(draft, plan);
     double reach = plan.get(plan.size() - 1).step().toDepthMm();
-    boolean solid = draft.inquiry().bar().boreMm() == 0;
+    boolean solid = HolePlan.openedMm(draft, end) == 0;
     boolean needed =
         solid
             && (drill <= draft.allowance("spotDiameter")
@@ -162,9 +163,8 @@ public final class HoleMaking {
   /** Depth that the drill's full diameter, or its tip above a flat bottom, reaches. */
   private double bottomMm(HolePlan.Step step) {
     double depth = step.step().toDepthMm();
-    double length = draft.inquiry().part().lengthMm();
-    if (end == End.FRONT && depth >= length - 1e-6) {
-      return length + CutOffMaking.kerfMm(draft);
+    if (ThroughBore.is(draft.inquiry().part(), step.step())) {
+      return draft.inquiry().part().lengthMm() + CutOffMaking.kerfMm(draft);
     }
     return depthTo(step) == DepthTo.TIP ? depth - 0.1 : depth;
   }

@@ -3,6 +3,7 @@ package drumline.route.hole;
 import drumline.route.draft.RouteDraft;
 import drumline.route.feature.Surface;
 import drumline.route.feature.ThreadChoice;
+import drumline.route.feature.ThroughBore;
 import drumline.shop.contour.BoreStep;
 import drumline.shop.contour.BoreStep.Bottom;
 import drumline.shop.contour.End;
@@ -49,13 +50,29 @@ public final class HolePlan {
     Part part = draft.inquiry().part();
     List<BoreStep> steps = end == End.FRONT ? part.frontBore() : part.backBore();
     List<Step> plan = new ArrayList<>();
-    double deeper = draft.inquiry().bar().boreMm();
+    double deeper = openedMm(draft, end);
     for (int i = steps.size() - 1; i >= 0; i--) {
       Step step = plan(draft, steps.get(i), deeper);
       plan.add(0, step);
       deeper = step.drillMm() > 0 ? step.drillMm() : deeper;
     }
     return plan;
+  }
+
+  /**
+   * Hole that is there before: the tube's bore, or seen from the back a through bore from the
+   * front.
+   */
+  static double openedMm(RouteDraft draft, End end) {
+    Part part = draft.inquiry().part();
+    double bar = draft.inquiry().bar().boreMm();
+    if (end == End.FRONT) {
+      return bar;
+    }
+    return part.frontBore().stream()
+        .filter(step -> ThroughBore.is(part, step))
+        .mapToDouble(BoreStep::endDiameterMm)
+        .reduce(bar, Math::max);
   }
 
   private static Step plan(RouteDraft draft, BoreStep step, double deeperDrillMm) {

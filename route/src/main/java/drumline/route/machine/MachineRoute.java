@@ -1,15 +1,17 @@
 package drumline.route.machine;
 
 import drumline.route.rule.Allowances;
+import drumline.shop.inquiry.Inquiry;
 import drumline.shop.machine.Machine;
 import drumline.shop.operation.Route;
 
-/** What a machine's spindles change in a route. */
+/** What a machine's spindles and collets change in a route. */
 public final class MachineRoute {
   private MachineRoute() {}
 
-  /** The route with its speeds fitted to a machine. */
-  public static Route adapt(Route route, Machine machine, Allowances allowances) {
-    return SlowestSpeed.adapt(PartingSpeed.adapt(route, machine, allowances), machine);
+  /** The route of an inquiry with its speeds and drilling feeds fitted to a machine. */
+  public static Route adapt(Route route, Machine machine, Inquiry inquiry, Allowances allowances) {
+    Route fed = DrillFeedForGrip.adapt(route, machine, inquiry.material(), inquiry.bar().sizeMm());
+    return SlowestSpeed.adapt(PartingSpeed.adapt(fed, machine, allowances), machine);
   }
 }

@@ -5,6 +5,7 @@ import drumline.route.cut.TurningWork;
 import drumline.route.draft.Reach;
 import drumline.route.draft.RouteDraft;
 import drumline.route.feature.OperationMaker;
+import drumline.route.feature.ThroughBore;
 import drumline.route.feature.Words;
 import drumline.shop.contour.BoreStep;
 import drumline.shop.material.CuttingProcess;
@@ -42,12 +43,10 @@ public final class CutOffMaking {
   /** Bore at the plane where the piece is parted, 0 where it is solid there. */
   public static double boreAtCutMm(RouteDraft draft) {
     Part part = draft.inquiry().part();
-    double bar = draft.inquiry().bar().boreMm();
     return part.frontBore().stream()
-        .filter(step -> step.toDepthMm() >= part.lengthMm() - 1e-6)
+        .filter(step -> ThroughBore.is(part, step))
         .mapToDouble(BoreStep::endDiameterMm)
-        .max()
-        .orElse(bar);
+        .reduce(draft.inquiry().bar().boreMm(), Math::max);
   }
 
   /** Writes them into the draft. */

@@ -68,10 +68,24 @@ public final class ValleyTurning {
                       draft.allowance("rapidApproach"));
               new OperationMaker(draft, OperationKind.FORM_TURN, step.id(), "behind-shoulder")
                   .title("plunge and turn " + dia(2 * radius, step.lengthMm()))
-                  .removes(
-                      List.of(CutRegion.rectangle(step.fromZMm(), step.toZMm(), radius, top + 1)))
+                  .removes(plunged(step, radius, top))
                   .add(choice, cut);
             });
+  }
+
+  /** The recess, with the edge of the shoulder in front of it. */
+  private List<CutRegion> plunged(OutsideStep step, double radius, double top) {
+    List<CutRegion> regions = new ArrayList<>();
+    regions.add(CutRegion.rectangle(step.fromZMm(), step.toZMm(), radius, top + 1));
+    for (Face before : profile.faces()) {
+      boolean shoulder = Math.abs(before.step().toZMm() - step.fromZMm()) < 1e-9;
+      if (shoulder && EdgeLine.hasForm(before.step().backEdge())) {
+        boolean bar = before.step().surface() == OutsideStep.Surface.BAR;
+        double surface = bar ? top : before.step().endDiameterMm() / 2;
+        regions.add(edgeRegion(before.step().backEdge(), step.fromZMm(), surface, surface));
+      }
+    }
+    return regions;
   }
 
   private void finish(Face face) {
@@ -148,18 +162,37 @@ public final class ValleyTurning {
                   .suffix("back-edge")
                   .title("chamfer edge at cut-off " + Words.mm(edge.sizeMm()))
                   .end(WorkEnd.EITHER)
-                  .removes(List.of(edgeRegion(edge, radius)))
+                  .removes(
+                      List.of(
+                          edgeRegion(
+                              edge,
+                              profile.part().lengthMm(),
+                              radius,
+                              radiusBefore(last.step(), edge, radius))))
                   .add(choice, cut);
             });
   }
 
-  private CutRegion edgeRegion(Edge edge, double radius) {
-    double length = profile.part().lengthMm();
-    List<PointZr> outline = new ArrayList<>(EdgeLine.rising(edge, length, radius, -1));
-    PointZr last = outline.get(outline.size() - 1);
+  /** Radius of a tapered step where its back edge begins; the end's own for a cylinder. */
+  private static double radiusBefore(OutsideStep step, Edge edge, double radius) {
+    double slope = (step.startDiameterMm() - step.endDiameterMm()) / 2 / step.lengthMm();
+    return radius + slope * edge.sizeMm();
+  }
+
+  /**
+   * The edge at a shoulder that looks to the collet.
+   *
+   * @param faceZMm where the shoulder stands
+   * @param radiusMm radius of the surface there
+   * @param beforeMm radius of the surface where the edge begins
+   */
+  private CutRegion edgeRegion(Edge edge, double faceZMm, double radiusMm, double beforeMm) {
+    List<PointZr> outline = new ArrayList<>(EdgeLine.rising(edge, faceZMm, radiusMm, -1));
+    PointZr last = outline.remove(outline.size() - 1);
     double top = profile.barRadiusMm() + 1;
+    outline.add(new PointZr(last.zMm(), beforeMm));
     outline.add(new PointZr(last.zMm(), top));
-    outline.add(new PointZr(length, top));
+    outline.add(new PointZr(faceZMm, top));
     return new CutRegion(outline);
   }
 

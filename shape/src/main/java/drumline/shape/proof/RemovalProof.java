@@ -36,6 +36,15 @@ public record RemovalProof(List<Finding> findings, double ignoredUm, Hold hold) 
     return of(bar, part, states, USUAL_IGNORED_UM);
   }
 
+  /** Compares the last state with the print, whose drilled ends have this point angle. */
+  public static RemovalProof of(
+      Bar bar, Part part, WorkpieceStates states, double ignoredUm, double pointAngleDeg) {
+    if (!(ignoredUm >= 2)) {
+      throw new IllegalArgumentException("ignoredUm: " + ignoredUm + ", allowed: at least 2");
+    }
+    return compare(part, PartSection.of(part, bar, pointAngleDeg), states, ignoredUm);
+  }
+
   /**
    * Compares the last state with the print.
    *
@@ -43,10 +52,11 @@ public record RemovalProof(List<Finding> findings, double ignoredUm, Hold hold) 
    * @throws IllegalArgumentException if {@code ignoredUm} is less than 2 or not a number
    */
   public static RemovalProof of(Bar bar, Part part, WorkpieceStates states, double ignoredUm) {
-    if (!(ignoredUm >= 2)) {
-      throw new IllegalArgumentException("ignoredUm: " + ignoredUm + ", allowed: at least 2");
-    }
-    PartSection print = PartSection.of(part, bar);
+    return of(bar, part, states, ignoredUm, PartSection.USUAL_POINT_ANGLE_DEG);
+  }
+
+  private static RemovalProof compare(
+      Part part, PartSection print, WorkpieceStates states, double ignoredUm) {
     FindingPlace place = new FindingPlace(part, print);
     HalfSection made = states.last();
     Hold hold = holdAtEnd(states);

@@ -71,7 +71,12 @@ final class HoleCheck {
       findings.error(
           "holes-too-close",
           holes.id(),
-          holes.count() + " holes of Ø " + mm(holes.diameterMm()) + " at " + mm(chordMm),
+          holes.count()
+              + " holes of Ø "
+              + mm(holes.diameterMm())
+              + ", "
+              + mm(chordMm)
+              + " from middle to middle",
           mm(WEB_MM) + " between them or more");
     }
     if (holes.depthMm() >= profile.lengthMm()) {

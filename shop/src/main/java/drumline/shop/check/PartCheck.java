@@ -21,7 +21,8 @@ public final class PartCheck {
    *
    * @param part the piece
    * @param bar the stock
-   * @return problems whose place is the id of an element, or {@code part} or {@code bar}
+   * @return problems whose place is the id of an element, {@code relation} with its number from 1,
+   *     {@code part} or {@code bar}
    */
   public static List<Problem> check(Part part, Bar bar) {
     Findings findings = new Findings();

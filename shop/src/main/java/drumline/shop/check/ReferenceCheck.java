@@ -35,9 +35,11 @@ final class ReferenceCheck {
     for (Deburring demand : part.features(Deburring.class)) {
       require(demand.ofFeature(), all, demand.id(), "a step or feature", findings);
     }
-    for (Relation relation : part.relations()) {
-      require(relation.ofElement(), steps, "part", "a step of the part", findings);
-      require(relation.toElement(), steps, "part", "a step of the part", findings);
+    for (int i = 0; i < part.relations().size(); i++) {
+      Relation relation = part.relations().get(i);
+      String name = "relation " + (i + 1);
+      require(relation.ofElement(), steps, name, "a step of the part", findings);
+      require(relation.toElement(), steps, name, "a step of the part", findings);
     }
   }
 

@@ -24,6 +24,13 @@ final class SlottedCheck {
       double a = profile.zMm(form.end(), 0);
       double b = profile.zMm(form.end(), form.lengthMm());
       double outsideMm = profile.findLeastOutside(Math.min(a, b), Math.max(a, b)).orElse(0);
+      if (form.radialDepthMm() <= 0) {
+        findings.error(
+            "form-in-air",
+            form.id(),
+            mm(form.widthMm()) + " across flats in a bore of Ø " + mm(form.boreDiameterMm()),
+            "a bore less than the size across corners");
+      }
       double reachMm = form.boreDiameterMm() / 2 + form.radialDepthMm();
       WallCheck.report(form.id(), outsideMm / 2 - reachMm, findings);
       if (!hasRunOut(form, steps, part)) {

@@ -9,7 +9,8 @@ import drumline.shop.tolerance.Tolerance;
  * @param id name of the element, unique within the part
  * @param fromZMm where it begins, from the front face
  * @param toZMm where it ends, greater than {@code fromZMm}
- * @param startDiameterMm diameter at its beginning
+ * @param startDiameterMm diameter at its beginning; with the surface of a hexagon or square bar the
+ *     bar's size across flats
  * @param endDiameterMm diameter at its end
  * @param surface whether it is turned or the bar's own surface
  * @param tolerance size tolerance of the diameter

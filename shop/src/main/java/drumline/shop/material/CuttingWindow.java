@@ -8,9 +8,10 @@ package drumline.shop.material;
  * @param speedLowMPerMin slowest cutting speed that still cuts well
  * @param speedHighMPerMin fastest cutting speed allowed
  * @param feedLow least feed: mm/rev; for drilling mm/rev per mm of diameter; for milling mm per
- *     tooth; for slotting mm per stroke
+ *     tooth; for slotting mm per stroke; for taps, thread tools and thread rolls the least pitch
  * @param feedHigh greatest feed, in the same unit
- * @param depthHighMm greatest depth of one cut across the surface, in mm
+ * @param depthHighMm greatest depth of one cut across the surface, in mm; for reaming and
+ *     burnishing the stock they take
  * @param life tool life at these values
  * @param source where the figures come from, or "from memory"
  */

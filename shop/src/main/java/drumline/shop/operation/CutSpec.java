@@ -63,6 +63,25 @@ public record CutSpec(
         life);
   }
 
+  /** The same way with another feed, so with other revolutions. */
+  public CutSpec withFeed(double newFeedMmPerRev) {
+    return new CutSpec(
+        revolutionsCount * feedMmPerRev / newFeedMmPerRev,
+        fixedS,
+        dwellRevCount,
+        lowestRevPerMin,
+        highestRevPerMin,
+        speedLimit,
+        toolRevPerMin,
+        cuttingDiameterMm,
+        newFeedMmPerRev,
+        depthMm,
+        passCount,
+        travelMm,
+        approachMm,
+        life);
+  }
+
   /** Cutting speed in m/min at a spindle speed in rev/min, or the driven tool's own. */
   public double cuttingSpeedMPerMin(double revPerMin) {
     double n = toolRevPerMin > 0 ? toolRevPerMin : revPerMin;

@@ -50,6 +50,13 @@ public record Operation(
     sources = List.copyOf(sources);
   }
 
+  /** The same operation with other loads. */
+  public Operation withLoads(Loads newLoads) {
+    return new Operation(
+        id, featureId, kind, title, end, slides, equipment, condition, tool, cut, newLoads, removes,
+        reason, ruleId, sources);
+  }
+
   /** The same operation with another name and share, for dividing. */
   public Operation withCut(String newId, String newTitle, CutSpec newCut) {
     return new Operation(

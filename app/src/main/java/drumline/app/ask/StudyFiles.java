@@ -1,0 +1,66 @@
+package drumline.app.ask;
+
+import drumline.app.json.PlanJson;
+import drumline.app.report.StudyPictures;
+import drumline.app.study.MachineStudy;
+import drumline.drawing.svg.Look;
+import drumline.sheets.content.StudyContent;
+import drumline.sheets.html.StudyHtml;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+
+/** The files of a study in a folder. */
+public final class StudyFiles {
+  /** The plan as data. */
+  public static final String PLAN = "plan.json";
+
+  /** The study to read and print. */
+  public static final String STUDY = "study.html";
+
+  /** The files' names, in the order they are named to a reader. */
+  public static final List<String> NAMES =
+      List.of(STUDY, PLAN, "piece.svg", "cycle-wall.svg", "workpiece.svg", "piece-cost.svg");
+
+  private StudyFiles() {}
+
+  /** Paths of the files in a folder, as a reader would type them. */
+  public static List<String> paths(Path folder) {
+    return NAMES.stream().map(name -> folder.resolve(name).toString()).toList();
+  }
+
+  /**
+   * Writes all files of a planned study; of one without a layout only the plan.
+   *
+   * @param content what the sheets say
+   * @throws IOException if the folder cannot be made or a file not written
+   */
+  public static void write(Path folder, MachineStudy study, StudyContent content)
+      throws IOException {
+    writePlan(folder, study);
+    text(folder, STUDY, StudyHtml.render(content));
+    text(folder, "piece.svg", StudyPictures.part(study, Look.PAPER));
+    if (study.plan().isPresent()) {
+      var plan = study.plan().orElseThrow();
+      text(folder, "cycle-wall.svg", StudyPictures.wall(study, plan, Look.PAPER));
+      text(folder, "workpiece.svg", StudyPictures.strip(study, plan, Look.PAPER));
+      text(folder, "piece-cost.svg", StudyPictures.cost(study, plan, Look.PAPER));
+    }
+  }
+
+  /**
+   * Writes the plan alone.
+   *
+   * @throws IOException if the folder cannot be made or the file not written
+   */
+  public static void writePlan(Path folder, MachineStudy study) throws IOException {
+    Files.createDirectories(folder);
+    text(folder, PLAN, PlanJson.text(study));
+  }
+
+  private static void text(Path folder, String name, String text) throws IOException {
+    Files.writeString(folder.resolve(name), text, StandardCharsets.UTF_8);
+  }
+}

@@ -1,0 +1,2 @@
+/** Plain balancing of known times. */
+package drumline.app.balance;

@@ -1,0 +1,2 @@
+/** Results as plain text for a terminal. */
+package drumline.app.listing;

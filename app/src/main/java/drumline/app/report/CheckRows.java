@@ -1,0 +1,93 @@
+package drumline.app.report;
+
+import drumline.app.study.MachineStudy;
+import drumline.app.study.PlannedLayout;
+import drumline.economics.study.Assumptions;
+import drumline.intake.library.LibraryChange;
+import drumline.planner.check.Finding;
+import drumline.sheets.content.AssumptionRow;
+import drumline.sheets.content.AuditRow;
+import drumline.sheets.content.AuditRow.Outcome;
+import drumline.shop.operation.Operation;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+
+/** Checks of the finished layout, and what the study rests on. */
+final class CheckRows {
+  private CheckRows() {}
+
+  static List<AuditRow> audit(PlannedLayout plan) {
+    List<AuditRow> rows = new ArrayList<>();
+    for (Finding finding : plan.audit().findings()) {
+      rows.add(
+          new AuditRow(
+              finding.name().replace('-', ' '),
+              finding.detail(),
+              "every rule kept",
+              finding.isPassed() ? Outcome.KEPT : Outcome.BROKEN));
+    }
+    rows.add(
+        new AuditRow(
+            "route makes the part",
+            plan.proof().holds() ? "turned contours agree" : findings(plan),
+            "nothing left on, nothing gouged",
+            plan.proof().holds() ? Outcome.KEPT : Outcome.BROKEN));
+    return rows;
+  }
+
+  private static String findings(PlannedLayout plan) {
+    return String.join(
+        "; ", plan.proof().findings().stream().map(finding -> finding.words()).toList());
+  }
+
+  static List<AssumptionRow> assumptions(
+      MachineStudy study, PlannedLayout plan, List<LibraryChange> changes) {
+    List<AssumptionRow> rows = new ArrayList<>();
+    for (LibraryChange change : changes) {
+      rows.add(
+          new AssumptionRow(
+              "Changed by the user: " + change.what(),
+              change.now() + " instead of " + change.was(),
+              change.where()));
+    }
+    rows.add(new AssumptionRow("Machine", study.machine().title(), study.machine().source()));
+    rows.add(
+        new AssumptionRow(
+            "Material", study.inquiry().material().name(), study.inquiry().material().source()));
+    rows.add(
+        new AssumptionRow(
+            "Cutting force",
+            "kc1.1 "
+                + Math.round(study.inquiry().material().force().specificForceMpa())
+                + " N/mm², mc "
+                + study.inquiry().material().force().exponentRatio(),
+            study.inquiry().material().force().source()));
+    for (String words : Assumptions.usual().words()) {
+      int colon = words.indexOf(':');
+      rows.add(
+          new AssumptionRow(
+              words.substring(0, colon),
+              words.substring(colon + 1).strip(),
+              "common practice, from memory"));
+    }
+    plan.notes().forEach(note -> rows.add(new AssumptionRow("Planning", note, "the planner")));
+    cuttingSources(study).forEach(rows::add);
+    return rows;
+  }
+
+  /** Each source of cutting values once, with the ways of cutting that it stands behind. */
+  private static List<AssumptionRow> cuttingSources(MachineStudy study) {
+    Set<String> sources = new LinkedHashSet<>();
+    for (Operation operation : study.route().operations()) {
+      operation.sources().stream()
+          .filter(source -> source.startsWith("cutting values: "))
+          .map(source -> source.substring("cutting values: ".length()))
+          .forEach(sources::add);
+    }
+    return sources.stream()
+        .map(source -> new AssumptionRow("Cutting values", "speeds, feeds, tool life", source))
+        .toList();
+  }
+}

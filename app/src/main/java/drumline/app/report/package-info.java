@@ -1,0 +1,2 @@
+/** What the sheets of a study say, filled from its results. */
+package drumline.app.report;

@@ -1,0 +1,30 @@
+package drumline.cli;
+
+import drumline.intake.ReadResult;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Spec;
+
+/** {@code drumline check}: everything that is wrong with an inquiry, at once. */
+@Command(
+    name = "check",
+    description = "Lists everything that is wrong with an inquiry, with file and line.",
+    mixinStandardHelpOptions = true)
+final class CheckCommand implements Callable<Integer> {
+  @Spec private CommandSpec spec = CommandSpec.create();
+  @Mixin private InquiryFile inquiry = new InquiryFile();
+
+  @Override
+  public Integer call() {
+    Screen screen = Screen.of(spec);
+    ReadResult result = inquiry.read(screen);
+    if (InquiryFile.isWrong(result)) {
+      return ExitCodes.INPUT_WRONG;
+    }
+    int remarks = result.problems().size();
+    screen.line(remarks == 0 ? "Nothing wrong." : "Nothing wrong; " + remarks + " remarks above.");
+    return ExitCodes.FINE;
+  }
+}

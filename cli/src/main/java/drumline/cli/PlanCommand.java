@@ -1,0 +1,71 @@
+package drumline.cli;
+
+import drumline.intake.ReadResult;
+import drumline.planner.api.PlannerSettings;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Spec;
+
+/** {@code drumline plan}: the whole study of an inquiry. */
+@Command(
+    name = "plan",
+    description = {
+      "Plans an inquiry: layout over positions and slides, cycle with its bound, loads against",
+      "limits, output, piece cost, payback. Ctrl-C ends the search with the best so far.",
+      "Several machines are set side by side."
+    },
+    mixinStandardHelpOptions = true)
+final class PlanCommand implements Callable<Integer> {
+  private static final double LONGEST_S = 3600;
+
+  @Spec private CommandSpec spec = CommandSpec.create();
+  @Mixin private InquiryFile inquiry = new InquiryFile();
+
+  @Option(
+      names = "--machine",
+      paramLabel = "NAME",
+      description =
+          "Machine of the library; may be given several times. Else the inquiry's own wish, else"
+              + " the best fit.")
+  private List<String> machines = List.of();
+
+  @Option(
+      names = "--seconds",
+      paramLabel = "N",
+      defaultValue = "5",
+      description = "Effort of the search for each machine (default: ${DEFAULT-VALUE}).")
+  private double seconds = 5;
+
+  @Option(names = "--seed", paramLabel = "N", defaultValue = "1", hidden = true)
+  private int seed = 1;
+
+  @Option(
+      names = "--out",
+      paramLabel = "DIR",
+      description = "Folder for study.html, plan.json and the drawings.")
+  private @Nullable Path out;
+
+  @Override
+  public Integer call() throws IOException {
+    if (!(seconds > 0 && seconds <= LONGEST_S)) {
+      throw new ParameterException(
+          spec.commandLine(),
+          "--seconds is " + seconds + ", allowed: above 0, at most " + (int) LONGEST_S);
+    }
+    Screen screen = Screen.of(spec);
+    ReadResult read = inquiry.read(screen);
+    if (InquiryFile.isWrong(read)) {
+      return ExitCodes.INPUT_WRONG;
+    }
+    PlannerSettings settings = new PlannerSettings(seconds, 2, seed);
+    return new Planning(screen, settings, out).run(read, machines);
+  }
+}

@@ -1,0 +1,43 @@
+package drumline.cli;
+
+import drumline.app.listing.RouteListing;
+import drumline.intake.ReadResult;
+import drumline.route.RouteDerivation;
+import drumline.shop.operation.Route;
+import drumline.shop.problem.Problem.Severity;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
+
+/** {@code drumline route}: the operations that a print asks for. */
+@Command(
+    name = "route",
+    description = {
+      "Derives the operations that the print asks for: tool, cutting data, time alone at its",
+      "fastest, loads, and the reason for every order."
+    },
+    mixinStandardHelpOptions = true)
+final class RouteCommand implements Callable<Integer> {
+  @Spec private CommandSpec spec = CommandSpec.create();
+  @Mixin private InquiryFile inquiry = new InquiryFile();
+
+  @Option(names = "--reasons", description = "Show every order with its reason.")
+  private boolean reasons;
+
+  @Override
+  public Integer call() {
+    Screen screen = Screen.of(spec);
+    ReadResult result = inquiry.read(screen);
+    if (InquiryFile.isWrong(result)) {
+      return ExitCodes.INPUT_WRONG;
+    }
+    Route route = RouteDerivation.derive(result.inquiry().orElseThrow());
+    screen.problems(route.problems());
+    screen.line(RouteListing.text(route, reasons));
+    boolean wrong = route.problems().stream().anyMatch(p -> p.severity() == Severity.ERROR);
+    return wrong ? ExitCodes.INPUT_WRONG : ExitCodes.FINE;
+  }
+}

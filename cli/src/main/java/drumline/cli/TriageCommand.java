@@ -1,0 +1,38 @@
+package drumline.cli;
+
+import drumline.app.listing.TriageListing;
+import drumline.economics.triage.Triage;
+import drumline.intake.ReadResult;
+import drumline.route.RouteDerivation;
+import drumline.shop.inquiry.Inquiry;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Spec;
+
+/** {@code drumline triage}: does the piece belong on a multi-spindle, and on which? */
+@Command(
+    name = "triage",
+    description = {
+      "Says in a second whether the piece belongs on a multi-spindle lathe,",
+      "rule by rule with its figure and limit, and which machines of the library fit."
+    },
+    mixinStandardHelpOptions = true)
+final class TriageCommand implements Callable<Integer> {
+  @Spec private CommandSpec spec = CommandSpec.create();
+  @Mixin private InquiryFile inquiry = new InquiryFile();
+
+  @Override
+  public Integer call() {
+    Screen screen = Screen.of(spec);
+    ReadResult result = inquiry.read(screen);
+    if (InquiryFile.isWrong(result)) {
+      return ExitCodes.INPUT_WRONG;
+    }
+    Inquiry read = result.inquiry().orElseThrow();
+    Triage triage = Triage.of(read, RouteDerivation.derive(read));
+    screen.line(TriageListing.text(read, triage));
+    return ExitCodes.FINE;
+  }
+}
