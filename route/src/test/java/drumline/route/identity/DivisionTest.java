@@ -26,7 +26,7 @@ class DivisionTest {
               front-bore:
               - {id: bore, depth: 24 mm, diameter: 8 mm H7, bottom: through}
               features:
-              - {id: grip, kind: knurl, on: body, from: 4 mm, to: 12 mm, pitch: 1 mm, form: straight}
+              - {id: grip, kind: knurl, step: body, from: 4 mm, to: 12 mm, pitch: 1 mm, form: straight}
               - {id: holes, kind: face-holes, end: front, pitch-circle: 15 mm, diameter: 2 mm, depth: 3 mm, count: 4}
               relations:
               - {kind: runout, of: bore, to: body, value: 0.02 mm}

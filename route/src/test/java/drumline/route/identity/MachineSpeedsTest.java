@@ -38,7 +38,7 @@ class MachineSpeedsTest {
   @Test
   void oneCommonSpeedLetsToolsRunBelowTheirWindow() {
     Route route = RouteDerivation.derive(INQUIRY, SHIPPED);
-    Route common = MachineRoute.adapt(route, machine("drum-6x42-common"), SHIPPED);
+    Route common = MachineRoute.adapt(route, machine("drum-6x42-common"), INQUIRY, SHIPPED);
     Operation before = route.operation("body-rough-turn");
     Operation after = common.operation("body-rough-turn");
     assertThat(after.cut().lowestRevPerMin())
@@ -55,7 +55,7 @@ class MachineSpeedsTest {
     double top = machine.drive().highestRevPerMin();
     Route route = RouteDerivation.derive(INQUIRY, SHIPPED);
     assertThat(route.operation("fine-drill-a").cut().lowestRevPerMin()).isGreaterThan(top);
-    Route adapted = MachineRoute.adapt(route, machine, SHIPPED);
+    Route adapted = MachineRoute.adapt(route, machine, INQUIRY, SHIPPED);
     assertThat(adapted.problems())
         .anySatisfy(
             p -> {

@@ -121,7 +121,7 @@ class ProblemsTest {
                 back-bore:
                 - {id: centre, depth: 6 mm, diameter: 5 mm, bottom: drill-point}
                 features:
-                - {id: m16, kind: thread, on: stem, size: M16-6g, length: 18 mm}
+                - {id: m16, kind: thread, step: stem, size: M16-6g, length: 18 mm}
                 """)
             .route();
     assertThat(line(route, "grip-on-thread"))

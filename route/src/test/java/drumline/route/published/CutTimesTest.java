@@ -72,7 +72,7 @@ class CutTimesTest {
             List.of(),
             List.of());
     CutSpec adapted =
-        MachineRoute.adapt(route, clampedAt4000(inquiry), bare).operations().get(0).cut();
+        MachineRoute.adapt(route, clampedAt4000(inquiry), inquiry, bare).operations().get(0).cut();
     assertThat(adapted.cutS(adapted.highestRevPerMin())).isCloseTo(4.581, within(0.0005));
     assertThat(adapted.cuttingSpeedMPerMin(adapted.highestRevPerMin()))
         .as("tool life counts the surface speed")
