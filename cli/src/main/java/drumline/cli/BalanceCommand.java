@@ -1,9 +1,6 @@
 package drumline.cli;
 
 import drumline.app.balance.BalanceFile;
-import drumline.app.json.BalanceJson;
-import drumline.app.listing.BalanceListing;
-import drumline.planner.balance.BalanceResult;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -59,14 +56,10 @@ final class BalanceCommand implements Callable<Integer> {
     try (Interrupt interrupt = Interrupt.listen()) {
       BalanceFile balance = BalanceFile.balance(file, positions, seconds, interrupt::isCancelled);
       screen.problems(balance.problems());
-      if (balance.result().isEmpty()) {
+      if (!balance.isShared()) {
         return ExitCodes.INPUT_WRONG;
       }
-      BalanceResult result = balance.result().orElseThrow();
-      screen.line(
-          json
-              ? BalanceJson.text(positions, balance.tasks(), result)
-              : BalanceListing.text(positions, balance.tasks(), result));
+      screen.line(json ? balance.json(positions) : balance.text(positions));
       return ExitCodes.FINE;
     }
   }

@@ -1,6 +1,6 @@
 package drumline.cli;
 
-import drumline.intake.ReadResult;
+import drumline.app.ask.Opened;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -19,11 +19,11 @@ final class CheckCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     Screen screen = Screen.of(spec);
-    ReadResult result = inquiry.read(screen);
-    if (InquiryFile.isWrong(result)) {
+    Opened opened = inquiry.open(screen);
+    if (opened.isWrong()) {
       return ExitCodes.INPUT_WRONG;
     }
-    int remarks = result.problems().size();
+    int remarks = opened.problems().size();
     screen.line(remarks == 0 ? "Nothing wrong." : "Nothing wrong; " + remarks + " remarks above.");
     return ExitCodes.FINE;
   }

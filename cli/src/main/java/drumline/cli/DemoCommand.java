@@ -1,8 +1,7 @@
 package drumline.cli;
 
 import drumline.app.ask.OpenInquiry;
-import drumline.intake.ReadResult;
-import drumline.planner.api.PlannerSettings;
+import drumline.app.ask.Opened;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -38,11 +37,11 @@ final class DemoCommand implements Callable<Integer> {
   @Override
   public Integer call() throws IOException {
     Screen screen = Screen.of(spec);
-    ReadResult read = OpenInquiry.example(EXAMPLE);
-    screen.problems(read.problems());
+    Opened opened = OpenInquiry.example(EXAMPLE);
+    screen.problems(opened.problems());
     Files.createDirectories(out);
     Files.writeString(
         out.resolve(EXAMPLE), OpenInquiry.exampleText(EXAMPLE), StandardCharsets.UTF_8);
-    return new Planning(screen, new PlannerSettings(SECONDS, 2, 1), out).run(read, List.of());
+    return new Planning(screen, SECONDS, 1, out).run(opened, List.of());
   }
 }

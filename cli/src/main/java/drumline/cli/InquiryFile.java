@@ -1,8 +1,7 @@
 package drumline.cli;
 
 import drumline.app.ask.OpenInquiry;
-import drumline.intake.ReadResult;
-import drumline.shop.problem.Problem.Severity;
+import drumline.app.ask.Opened;
 import java.nio.file.Path;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
@@ -24,15 +23,9 @@ final class InquiryFile {
   private @Nullable Path library;
 
   /** Reads the file; what is wrong with it goes to the screen. */
-  ReadResult read(Screen screen) {
-    ReadResult result = OpenInquiry.file(file, library);
-    screen.problems(result.problems());
-    return result;
-  }
-
-  /** Whether something in it stops the study. */
-  static boolean isWrong(ReadResult result) {
-    return result.inquiry().isEmpty()
-        || result.problems().stream().anyMatch(p -> p.severity() == Severity.ERROR);
+  Opened open(Screen screen) {
+    Opened opened = OpenInquiry.file(file, library);
+    screen.problems(opened.problems());
+    return opened;
   }
 }

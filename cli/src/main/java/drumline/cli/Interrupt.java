@@ -1,6 +1,5 @@
 package drumline.cli;
 
-import drumline.planner.api.Cancel;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
 
@@ -8,7 +7,7 @@ import java.util.concurrent.TimeUnit;
  * Turns Ctrl-C into a wish to end with the best so far: the search stops, and the program ends once
  * the result is written, or after a while.
  */
-final class Interrupt implements Cancel, AutoCloseable {
+final class Interrupt implements AutoCloseable {
   private static final long PATIENCE_S = 20;
 
   private final CountDownLatch written = new CountDownLatch(1);
@@ -24,8 +23,8 @@ final class Interrupt implements Cancel, AutoCloseable {
     return interrupt;
   }
 
-  @Override
-  public boolean isCancelled() {
+  /** Whether Ctrl-C was pressed. */
+  boolean isCancelled() {
     return wished;
   }
 

@@ -1,7 +1,6 @@
 package drumline.cli;
 
-import drumline.intake.ReadResult;
-import drumline.planner.api.PlannerSettings;
+import drumline.app.ask.Opened;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
@@ -61,11 +60,10 @@ final class PlanCommand implements Callable<Integer> {
           "--seconds is " + seconds + ", allowed: above 0, at most " + (int) LONGEST_S);
     }
     Screen screen = Screen.of(spec);
-    ReadResult read = inquiry.read(screen);
-    if (InquiryFile.isWrong(read)) {
+    Opened opened = inquiry.open(screen);
+    if (opened.isWrong()) {
       return ExitCodes.INPUT_WRONG;
     }
-    PlannerSettings settings = new PlannerSettings(seconds, 2, seed);
-    return new Planning(screen, settings, out).run(read, machines);
+    return new Planning(screen, seconds, seed, out).run(opened, machines);
   }
 }

@@ -1,51 +1,51 @@
 package drumline.cli;
 
-import drumline.planner.api.ProgressListener;
+import drumline.app.ask.SearchWatch;
 import java.io.PrintWriter;
 import java.util.Locale;
+import java.util.OptionalDouble;
 
 /**
  * Shows where a search stands: one line that is written over on a terminal, plain lines elsewhere.
+ * The launcher says with {@code drumline.terminal} which it is.
  */
-final class ProgressLine implements ProgressListener {
+final class ProgressLine implements SearchWatch {
   private final PrintWriter err;
-  private final String name;
-  private final boolean terminal;
+  private final Interrupt interrupt;
+  private final boolean terminal = Boolean.getBoolean("drumline.terminal");
+  private boolean open;
 
-  ProgressLine(PrintWriter err, String name) {
+  ProgressLine(PrintWriter err, Interrupt interrupt) {
     this.err = err;
-    this.name = name;
-    this.terminal = Boolean.getBoolean("drumline.terminal");
+    this.interrupt = interrupt;
   }
 
   @Override
-  public void progress(Progress step) {
-    String best = step.best().map(layout -> seconds(layout.cycleMs()) + " s").orElse("none yet");
+  public void progress(String machineName, double elapsedS, OptionalDouble bestS, double boundS) {
+    String best =
+        bestS.isPresent() ? String.format(Locale.ROOT, "%.3f s", bestS.getAsDouble()) : "none yet";
     String line =
         String.format(
-            Locale.ROOT,
-            "%s  %5.1f s  best %s  bound %s s",
-            name,
-            step.elapsedMs() / 1000.0,
-            best,
-            seconds(step.lowerBoundMs()));
+            Locale.ROOT, "%s  %5.1f s  best %s  bound %.3f s", machineName, elapsedS, best, boundS);
     if (terminal) {
       err.print("\r" + line + "   ");
+      open = true;
     } else {
       err.println(line);
     }
     err.flush();
   }
 
+  @Override
+  public boolean isCancelled() {
+    return interrupt.isCancelled();
+  }
+
   /** Ends the line on a terminal. */
   void end() {
-    if (terminal) {
+    if (open) {
       err.println();
       err.flush();
     }
-  }
-
-  private static String seconds(int ms) {
-    return String.format(Locale.ROOT, "%.3f", ms / 1000.0);
   }
 }

@@ -1,8 +1,7 @@
 package drumline.cli;
 
-import drumline.app.listing.RouteListing;
-import drumline.intake.ReadResult;
-import drumline.route.RouteDerivation;
+import drumline.app.ask.ListInquiry;
+import drumline.app.ask.Opened;
 import drumline.shop.operation.Route;
 import drumline.shop.problem.Problem.Severity;
 import java.util.concurrent.Callable;
@@ -30,13 +29,13 @@ final class RouteCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     Screen screen = Screen.of(spec);
-    ReadResult result = inquiry.read(screen);
-    if (InquiryFile.isWrong(result)) {
+    Opened opened = inquiry.open(screen);
+    if (opened.isWrong()) {
       return ExitCodes.INPUT_WRONG;
     }
-    Route route = RouteDerivation.derive(result.inquiry().orElseThrow());
+    Route route = ListInquiry.route(opened.inquiry());
     screen.problems(route.problems());
-    screen.line(RouteListing.text(route, reasons));
+    screen.line(ListInquiry.text(route, reasons));
     boolean wrong = route.problems().stream().anyMatch(p -> p.severity() == Severity.ERROR);
     return wrong ? ExitCodes.INPUT_WRONG : ExitCodes.FINE;
   }

@@ -1,10 +1,7 @@
 package drumline.cli;
 
-import drumline.app.listing.TriageListing;
-import drumline.economics.triage.Triage;
-import drumline.intake.ReadResult;
-import drumline.route.RouteDerivation;
-import drumline.shop.inquiry.Inquiry;
+import drumline.app.ask.ListInquiry;
+import drumline.app.ask.Opened;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -26,13 +23,11 @@ final class TriageCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     Screen screen = Screen.of(spec);
-    ReadResult result = inquiry.read(screen);
-    if (InquiryFile.isWrong(result)) {
+    Opened opened = inquiry.open(screen);
+    if (opened.isWrong()) {
       return ExitCodes.INPUT_WRONG;
     }
-    Inquiry read = result.inquiry().orElseThrow();
-    Triage triage = Triage.of(read, RouteDerivation.derive(read));
-    screen.line(TriageListing.text(read, triage));
+    screen.line(ListInquiry.triage(opened.inquiry()));
     return ExitCodes.FINE;
   }
 }

@@ -36,6 +36,10 @@ public final class Gallery {
     all.put(
         "body-screen",
         PartDrawing.svg(Pieces.stainlessBody(), Pieces.stainlessBar(), DrawingUnits.METRIC));
+    for (long seed : new long[] {1, 2, 3, 4, 5, 6, 7, 8}) {
+      RandomPrints prints = new RandomPrints(seed);
+      all.put("random-" + seed, PartDrawing.svg(prints.part(), prints.bar(), paper));
+    }
     all.putAll(walls());
     return all;
   }

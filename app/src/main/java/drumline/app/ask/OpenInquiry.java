@@ -1,7 +1,6 @@
 package drumline.app.ask;
 
 import drumline.intake.InquiryReader;
-import drumline.intake.ReadResult;
 import drumline.intake.library.LibraryPaths;
 import java.io.IOException;
 import java.io.InputStream;
@@ -21,10 +20,10 @@ public final class OpenInquiry {
    *
    * @param libraryFolder folder with library files of the user's own, or null
    */
-  public static ReadResult file(Path file, @Nullable Path libraryFolder) {
+  public static Opened file(Path file, @Nullable Path libraryFolder) {
     LibraryPaths own =
         libraryFolder == null ? LibraryPaths.none() : LibraryPaths.ofFolder(libraryFolder);
-    return InquiryReader.read(file, own);
+    return new Opened(InquiryReader.read(file, own));
   }
 
   /**
@@ -32,8 +31,9 @@ public final class OpenInquiry {
    *
    * @throws IllegalArgumentException if there is none of this name
    */
-  public static ReadResult example(String name) {
-    return InquiryReader.readText(exampleText(name), name, Path.of(""), LibraryPaths.none());
+  public static Opened example(String name) {
+    return new Opened(
+        InquiryReader.readText(exampleText(name), name, Path.of(""), LibraryPaths.none()));
   }
 
   /**

@@ -1,22 +1,26 @@
 package drumline.app.ask;
 
+import drumline.app.listing.MachineListing;
 import drumline.app.report.StudyReport;
 import drumline.app.study.MachineStudy;
 import drumline.app.study.StudyRun;
 import drumline.economics.triage.Triage;
 import drumline.intake.library.LibraryChange;
-import drumline.planner.api.Cancel;
 import drumline.planner.api.PlannerSettings;
 import drumline.planner.api.ProgressListener;
 import drumline.sheets.content.StudyContent;
+import drumline.sheets.text.StudyText;
 import drumline.shop.inquiry.Inquiry;
 import drumline.shop.machine.Machine;
+import drumline.shop.problem.Problem;
+import java.io.IOException;
+import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Function;
+import java.util.OptionalDouble;
 
 /**
  * An inquiry planned on one or several machines.
@@ -24,33 +28,56 @@ import java.util.function.Function;
  * @param studies one for each machine, in the order asked
  * @param triage whether the piece belongs on a multi-spindle
  * @param changes figures of the user's own
+ * @param problems machines that are not there, or have no drum
  */
-public record PlanInquiry(List<MachineStudy> studies, Triage triage, List<LibraryChange> changes) {
+public record PlanInquiry(
+    List<MachineStudy> studies,
+    Triage triage,
+    List<LibraryChange> changes,
+    List<Problem> problems) {
+  private static final int WORKER_COUNT = 2;
 
   /** Copies the lists. */
   public PlanInquiry {
     studies = List.copyOf(studies);
     changes = List.copyOf(changes);
+    problems = List.copyOf(problems);
   }
 
   /**
-   * Plans on each machine in turn.
+   * Plans on the machines named, else those of the inquiry's wishes, else the best fit.
    *
-   * @param listener told of progress, for each machine
+   * @param searchS effort of the search for each machine, above 0 to 3600
+   * @param seed random seed, 0 or more: the same seed and effort give the same layout
+   * @throws IllegalArgumentException if effort or seed are outside their range
+   * @throws IllegalStateException if the inquiry has errors
    */
   public static PlanInquiry plan(
-      Inquiry inquiry,
-      List<Machine> machines,
-      Triage triage,
-      List<LibraryChange> changes,
-      PlannerSettings settings,
-      Function<Machine, ProgressListener> listener,
-      Cancel cancel) {
+      Opened opened, List<String> machineNames, double searchS, int seed, SearchWatch watch) {
+    Inquiry inquiry = opened.inquiry();
+    Triage triage = Triage.of(inquiry, null);
+    ChooseMachines choice = ChooseMachines.of(inquiry, machineNames, triage);
+    PlannerSettings settings = new PlannerSettings(searchS, WORKER_COUNT, seed);
     List<MachineStudy> studies = new ArrayList<>();
-    for (Machine machine : machines) {
-      studies.add(StudyRun.study(inquiry, machine, settings, listener.apply(machine), cancel));
+    if (choice.problems().isEmpty()) {
+      for (Machine machine : choice.machines()) {
+        studies.add(
+            StudyRun.study(
+                inquiry, machine, settings, listener(machine, watch), watch::isCancelled));
+      }
     }
-    return new PlanInquiry(studies, triage, changes);
+    return new PlanInquiry(studies, triage, opened.read().changes(), choice.problems());
+  }
+
+  private static ProgressListener listener(Machine machine, SearchWatch watch) {
+    return step ->
+        watch.progress(
+            machine.name(),
+            step.elapsedMs() / 1000.0,
+            step.best()
+                .map(layout -> OptionalDouble.of(layout.cycleMs() / 1000.0))
+                .orElseGet(OptionalDouble::empty),
+            step.lowerBoundMs() / 1000.0);
   }
 
   /** The study with the cheapest piece, if any has a layout. */
@@ -60,13 +87,47 @@ public record PlanInquiry(List<MachineStudy> studies, Triage triage, List<Librar
         .min(Comparator.comparing(study -> study.plan().orElseThrow().money().cost().total()));
   }
 
+  /** The machines side by side, one line each. */
+  public String sideBySide() {
+    return MachineListing.text(studies);
+  }
+
   /**
-   * What the sheets of one of the studies say, the others beside it.
+   * The best study on one terminal screen.
    *
-   * @throws IllegalArgumentException if the study has no layout
+   * @param folder where its files lie, if they are written
+   * @param width columns of the terminal, at least 60
+   * @throws IllegalArgumentException if no study has a layout
    */
-  public StudyContent content(MachineStudy study, LocalDate date, List<String> files) {
+  public String screen(LocalDate date, Optional<Path> folder, int width) {
+    MachineStudy best =
+        findBest().orElseThrow(() -> new IllegalArgumentException("no study has a layout"));
+    List<String> files = folder.map(base -> StudyFiles.paths(place(base, best))).orElse(List.of());
+    return StudyText.screen(content(best, date, files), width);
+  }
+
+  /**
+   * Writes the files of all studies; of several machines each into a folder of its name.
+   *
+   * @throws IOException if a folder cannot be made or a file not written
+   */
+  public void write(Path folder, LocalDate date) throws IOException {
+    for (MachineStudy study : studies) {
+      Path place = place(folder, study);
+      if (study.isFeasible()) {
+        StudyFiles.write(place, study, content(study, date, StudyFiles.paths(place)));
+      } else {
+        StudyFiles.writePlan(place, study);
+      }
+    }
+  }
+
+  private StudyContent content(MachineStudy study, LocalDate date, List<String> files) {
     List<MachineStudy> others = studies.stream().filter(other -> !other.equals(study)).toList();
     return StudyReport.content(study, others, triage, changes, date, files);
+  }
+
+  private Path place(Path folder, MachineStudy study) {
+    return studies.size() > 1 ? folder.resolve(study.machine().name()) : folder;
   }
 }

@@ -1,5 +1,7 @@
 package drumline.app.balance;
 
+import drumline.app.json.BalanceJson;
+import drumline.app.listing.BalanceListing;
 import drumline.planner.balance.BalanceProblem;
 import drumline.planner.balance.BalanceResult;
 import drumline.planner.balance.BalanceTask;
@@ -64,6 +66,33 @@ public record BalanceFile(
     } catch (IOException e) {
       return wrong("cannot-read", name, "cannot be read", "a file that exists");
     }
+  }
+
+  /**
+   * The sharing as a table.
+   *
+   * @throws IllegalStateException if the file is wrong
+   */
+  public String text(int stationCount) {
+    return BalanceListing.text(stationCount, tasks, shared());
+  }
+
+  /**
+   * The sharing as JSON.
+   *
+   * @throws IllegalStateException if the file is wrong
+   */
+  public String json(int stationCount) {
+    return BalanceJson.text(stationCount, tasks, shared());
+  }
+
+  /** Whether the file could be read and its tasks shared. */
+  public boolean isShared() {
+    return result.isPresent();
+  }
+
+  private BalanceResult shared() {
+    return result.orElseThrow(() -> new IllegalStateException("the file is wrong"));
   }
 
   private static BalanceFile wrong(String code, String where, String found, String allowed) {

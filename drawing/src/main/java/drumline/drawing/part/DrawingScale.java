@@ -16,7 +16,7 @@ record DrawingScale(double ratio) {
 
   private static final double[] RATIOS = {10, 5, 4, 3, 2.5, 2, 1.5, 1, 0.5, 0.2};
   private static final double BAR_PAPER_MM = 32;
-  private static final double[] BAR_STEPS_MM = {50, 20, 10, 5, 2, 1, 0.5};
+  private static final double[] BAR_STEPS_MM = {50, 20, 10, 5, 2, 1, 0.5, 0.2, 0.1, 0.05};
 
   /** The greatest scale at which a piece fits, or the least there is. */
   static DrawingScale of(

@@ -70,7 +70,9 @@ final class FlagTexts {
       double rMm = MilledSection.topRMm(surface, hole.zMm());
       flags.add(new Flag(hole.id(), text.hole(hole), hole.zMm(), rMm));
     } else if (feature instanceof MilledSlot slot && slot.place() == MilledSlot.Place.OUTSIDE) {
-      flags.add(flag(slot.id(), text.slot(slot), slot.zMm() + slot.lengthMm() / 2));
+      double middleMm = slot.zMm() + slot.lengthMm() / 2;
+      double rMm = MilledSection.topRMm(surface, middleMm) - slot.depthMm();
+      flags.add(new Flag(slot.id(), text.slot(slot), middleMm, rMm));
     } else if (feature instanceof Engraving engraving
         && engraving.place() == Engraving.Place.OUTSIDE) {
       String words = "text “" + engraving.text() + "”, " + text.length(engraving.heightMm());

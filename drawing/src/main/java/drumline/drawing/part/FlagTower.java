@@ -4,6 +4,7 @@ import drumline.drawing.svg.Anchor;
 import drumline.drawing.svg.SvgPath;
 import drumline.drawing.svg.SvgPen;
 import drumline.drawing.svg.TextWidth;
+import drumline.drawing.view.Arrow;
 import drumline.drawing.view.Spread;
 import drumline.drawing.view.ViewFrame;
 import java.util.List;

@@ -4,6 +4,7 @@ import drumline.drawing.DrawingUnits;
 import drumline.drawing.svg.Anchor;
 import drumline.drawing.svg.SvgPen;
 import drumline.drawing.svg.SvgSheet;
+import drumline.drawing.svg.TextWidth;
 import drumline.drawing.view.ViewFrame;
 import drumline.shop.contour.End;
 import drumline.shop.part.Bar;
@@ -27,6 +28,10 @@ public final class PartDrawing {
   private static final double MARGIN_MM = 4;
   private static final double HIGHEST_PIECE_MM = 100;
   private static final double BARE_SIDE_MM = 10;
+  private static final double NOTE_MM = 2.5;
+  private static final double NOTE_LINE_MM = 3.9;
+  private static final double COLUMN_GAP_MM = 6;
+  private static final double SCALE_ROOM_MM = 62;
 
   private PartDrawing() {}
 
@@ -70,7 +75,7 @@ public final class PartDrawing {
     List<String> notes = PrintNotes.of(part, bar, text, edges, sheet.units());
     double height = foot(pen, part, notes, scale, sheet.units(), lowY + 7, width);
     return new SvgSheet(
-            "print", title(part), words(part), width, height, SvgSheet.Unit.MM, sheet.look())
+            "print", part.name(), words(part), width, height, SvgSheet.Unit.MM, sheet.look())
         .svg(pen);
   }
 
@@ -82,21 +87,26 @@ public final class PartDrawing {
       DrawingUnits units,
       double y,
       double width) {
-    pen.text("bold", MARGIN_MM, 8, 4.2, Anchor.START, part.name());
-    double lineMm = 3.9;
+    double titleMm = width - 2 * MARGIN_MM;
+    double titleSize = Math.min(4.2, titleMm / TextWidth.bold(part.name() + " ", 1));
+    pen.text("bold", MARGIN_MM, 8, titleSize, Anchor.START, part.name());
     int rows = (notes.size() + 1) / 2;
+    double firstMm = widest(notes.subList(0, rows)) + COLUMN_GAP_MM;
+    double secondMm = widest(notes.subList(rows, notes.size()));
     for (int i = 0; i < notes.size(); i++) {
-      double x = MARGIN_MM + (i < rows ? 0 : 62);
-      pen.text("soft", x, y + lineMm * (i % rows), 2.5, Anchor.START, notes.get(i));
+      double x = MARGIN_MM + (i < rows ? 0 : firstMm);
+      pen.text("soft", x, y + NOTE_LINE_MM * (i % rows), NOTE_MM, Anchor.START, notes.get(i));
     }
+    boolean isBeside = firstMm + secondMm + SCALE_ROOM_MM <= width - 2 * MARGIN_MM;
+    double bottom = y + Math.max(0, rows - 1) * NOTE_LINE_MM;
+    double scaleY = isBeside ? Math.max(bottom, y + 4) : bottom + 9;
     double mmPerUnit = units == DrawingUnits.METRIC ? 1 : 25.4;
-    double bottom = y + Math.max(0, rows - 1) * lineMm;
-    scale.draw(pen, width - MARGIN_MM - 5, Math.max(bottom, y + 4), mmPerUnit, units.symbol());
-    return Math.max(bottom, y + 4) + MARGIN_MM;
+    scale.draw(pen, width - MARGIN_MM - 5, scaleY, mmPerUnit, units.symbol());
+    return scaleY + MARGIN_MM;
   }
 
-  private static String title(Part part) {
-    return part.name();
+  private static double widest(List<String> notes) {
+    return notes.stream().mapToDouble(note -> TextWidth.of(note, NOTE_MM)).max().orElse(0);
   }
 
   private static String words(Part part) {

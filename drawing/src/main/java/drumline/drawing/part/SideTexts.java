@@ -91,30 +91,9 @@ final class SideTexts {
         && groove.place() != Groove.Place.OUTSIDE) {
       notes.add(groove(groove));
     } else if (feature instanceof FaceHoles holes && holes.end() == end) {
-      String size =
-          holes.thread() != null
-              ? holes.thread().designation()
-              : "Ø" + text.length(holes.diameterMm()) + text.with(holes.tolerance());
-      String where =
-          text.length(holes.depthMm()) + " deep on Ø" + text.length(holes.pitchCircleMm());
-      notes.add(
-          face(
-              holes.id(),
-              end,
-              holes.pitchCircleMm() / 2,
-              PrintText.times(holes.count()) + size,
-              where));
+      notes.add(holes(holes));
     } else if (feature instanceof SlottedForm form && form.end() == end) {
-      String name = form.form().name().toLowerCase(Locale.ROOT);
-      String size = name + " " + text.length(form.widthMm()) + text.with(form.tolerance());
-      notes.add(
-          new SideNote(
-              form.id(),
-              List.of(size, text.length(form.lengthMm()) + " deep"),
-              end,
-              z(end, form.lengthMm() * 0.8),
-              form.boreDiameterMm() / 2 + form.radialDepthMm(),
-              Way.BORE));
+      notes.add(slotted(form));
     } else if (feature instanceof MilledSlot slot && isAt(slot, end)) {
       String size = PrintText.times(slot.count()) + "slot " + text.length(slot.widthMm());
       notes.add(
@@ -129,6 +108,25 @@ final class SideTexts {
       notes.add(
           face(engraving.id(), end, engraving.atMm(), "text “" + engraving.text() + "”", size));
     }
+  }
+
+  private SideNote holes(FaceHoles holes) {
+    String size =
+        holes.thread() != null
+            ? holes.thread().designation()
+            : "Ø" + text.length(holes.diameterMm()) + text.with(holes.tolerance());
+    String where = text.length(holes.depthMm()) + " deep on Ø" + text.length(holes.pitchCircleMm());
+    double rMm = holes.pitchCircleMm() / 2;
+    return face(holes.id(), holes.end(), rMm, PrintText.times(holes.count()) + size, where);
+  }
+
+  private SideNote slotted(SlottedForm form) {
+    String name = form.form().name().toLowerCase(Locale.ROOT);
+    String size = name + " " + text.length(form.widthMm()) + text.with(form.tolerance());
+    double zMm = z(form.end(), form.lengthMm() * 0.8);
+    double rMm = form.boreDiameterMm() / 2 + form.radialDepthMm();
+    List<String> lines = List.of(size, text.length(form.lengthMm()) + " deep");
+    return new SideNote(form.id(), lines, form.end(), zMm, rMm, Way.BORE);
   }
 
   private SideNote groove(Groove groove) {

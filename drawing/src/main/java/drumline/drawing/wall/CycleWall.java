@@ -5,6 +5,7 @@ import drumline.drawing.svg.Anchor;
 import drumline.drawing.svg.Box;
 import drumline.drawing.svg.SvgPen;
 import drumline.drawing.svg.SvgSheet;
+import drumline.drawing.svg.TextWidth;
 import drumline.drawing.wall.WallColumn.Place;
 import drumline.drawing.wall.WallColumn.Rank;
 import drumline.shape.workpiece.PositionState;
@@ -30,6 +31,7 @@ public final class CycleWall {
   private static final double RIGHT = 14;
   private static final double TITLE_HEIGHT = 36;
   private static final double PICTURE_HEIGHT = 78;
+  private static final double BOLD_RATIO = 1.12;
 
   private CycleWall() {}
 
@@ -68,14 +70,7 @@ public final class CycleWall {
     WallGround ground = new WallGround(timeline, columns, time, LEFT);
     ground.under(pen);
     BlockPainter painter = new BlockPainter(time, view.wrong());
-    for (WallColumn column : columns) {
-      pen.open(column.rank() == Rank.GOVERNS ? "column governs" : "column follows");
-      SpindleStrip.draw(pen, column, time);
-      blocks.stream()
-          .filter(block -> block.column().equals(column))
-          .forEach(block -> painter.draw(pen, block));
-      pen.close();
-    }
+    columns.forEach(column -> column(pen, column, blocks, painter, time));
     ground.over(pen);
     pen.close();
     double footY = Math.max(time.bottomY(), time.y(timeline.cycleS())) + 44;
@@ -93,8 +88,17 @@ public final class CycleWall {
         .svg(pen);
   }
 
+  private static void column(
+      SvgPen pen, WallColumn column, List<WallBlock> blocks, BlockPainter painter, TimeScale time) {
+    pen.open(column.rank() == Rank.GOVERNS ? "column governs" : "column follows");
+    SpindleStrip.draw(pen, column, time);
+    blocks.stream()
+        .filter(block -> block.column().equals(column))
+        .forEach(block -> painter.draw(pen, block));
+    pen.close();
+  }
+
   private static void title(SvgPen pen, Timeline timeline, Machine machine, double width) {
-    pen.text("bold", LEFT, 22, 14, Anchor.START, machine.title());
     String cycle =
         "cycle "
             + Seconds.words(timeline.cycleS())
@@ -106,6 +110,9 @@ public final class CycleWall {
                 ? ", " + timeline.piecesPerIndexCount() + " pieces per index"
                 : "");
     pen.text("", width - RIGHT, 22, 13, Anchor.END, cycle);
+    double room = width - LEFT - RIGHT - TextWidth.of(cycle, 13) - 24;
+    String name = WallLegend.shortened(machine.title(), room / BOLD_RATIO, 14);
+    pen.text("bold", LEFT, 22, 14, Anchor.START, name);
   }
 
   private static String words(Timeline timeline, List<WallBlock> blocks, List<WallColumn> columns) {

@@ -24,7 +24,7 @@ final class WallHeads {
       List<PositionState> states,
       double topY,
       double pictureHeight) {
-    double narrowest = columns.stream().mapToDouble(WallColumn::width).min().orElse(0) - 10;
+    double narrowest = columns.stream().mapToDouble(WallColumn::width).min().orElse(20) - 10;
     double scale = WorkpiecePicture.scale(states, narrowest, pictureHeight - 6);
     double fromZMm = states.stream().mapToDouble(s -> all(s).fromZMm()).min().orElse(0);
     double toZMm = states.stream().mapToDouble(s -> all(s).toZMm()).max().orElse(0);

@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.within;
 import drumline.cycle.timeline.OperationSpan;
 import drumline.cycle.timeline.TimeElement;
 import drumline.cycle.timeline.Timeline;
+import drumline.drawing.Pieces;
 import drumline.drawing.SvgReading;
 import drumline.drawing.Walls;
 import drumline.drawing.Walls.Stay;
@@ -15,6 +16,7 @@ import drumline.drawing.svg.Box;
 import drumline.drawing.svg.Look;
 import drumline.drawing.wall.CycleWall;
 import drumline.drawing.wall.WallView;
+import drumline.shape.workpiece.PositionState;
 import drumline.shop.machine.Machine;
 import java.lang.annotation.Retention;
 import java.lang.annotation.RetentionPolicy;
@@ -166,6 +168,30 @@ class CycleWallTest {
             .findFirst()
             .orElseThrow();
     assertThat(SvgReading.number(line, "y1")).isEqualTo(lineY, within(1e-3));
+  }
+
+  @Test
+  void headsShowWhatWasRemovedAndMayBeMissing() {
+    Machine six = Walls.machine(6, 2);
+    List<Stay> body = Works.valveBody();
+    List<PositionState> heads =
+        Walls.states(six, body, Pieces.stainlessBar(), Pieces.stainlessBody()).positions();
+    Timeline timeline = Walls.timeline(six, body, 0.8);
+    for (int count : new int[] {0, 3, 7}) {
+      Element root =
+          SvgReading.parse(
+              CycleWall.svg(timeline, Walls.route(body), six, heads.subList(0, count)));
+      List<Element> pictures =
+          SvgReading.all(root, "g").stream()
+              .filter(g -> g.getAttribute("class").equals("picture"))
+              .toList();
+      assertThat(pictures).hasSize(count);
+      for (Element picture : pictures) {
+        assertThat(SvgReading.all(picture, "path"))
+            .anyMatch(path -> path.getAttribute("fill").endsWith("-removed)"))
+            .anyMatch(path -> path.getAttribute("fill").endsWith("-fine-section)"));
+      }
+    }
   }
 
   @Test

@@ -10,6 +10,7 @@ import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.geom.PrecisionModel;
 import org.locationtech.jts.operation.overlayng.OverlayNG;
+import org.locationtech.jts.operation.overlayng.UnaryUnionNG;
 
 /**
  * Material in the half-section: the area between the axis and the surface that, turned once around
@@ -72,7 +73,11 @@ public final class HalfSection {
   }
 
   private HalfSection overlay(HalfSection other, int operation) {
-    Geometry result = OverlayNG.overlay(geometry, other.geometry, operation, NANOMETRES);
+    return areasOf(OverlayNG.overlay(geometry, other.geometry, operation, NANOMETRES));
+  }
+
+  /** Lines and points where areas only touch are no material. */
+  private static HalfSection areasOf(Geometry result) {
     List<Polygon> areas = new ArrayList<>();
     for (int i = 0; i < result.getNumGeometries(); i++) {
       if (result.getGeometryN(i) instanceof Polygon polygon && polygon.getArea() > 0) {
@@ -121,7 +126,7 @@ public final class HalfSection {
 
   /** All that lies between the axis and the outermost surface: what is seen from outside. */
   public HalfSection shadow() {
-    HalfSection shadow = EMPTY;
+    List<Geometry> strips = new ArrayList<>();
     for (List<PointZr> outline : outlines()) {
       for (int i = 0; i < outline.size(); i++) {
         PointZr a = outline.get(i);
@@ -129,11 +134,11 @@ public final class HalfSection {
         if (a.zMm() != b.zMm() && a.rMm() + b.rMm() > 0) {
           PointZr underA = new PointZr(a.zMm(), 0);
           PointZr underB = new PointZr(b.zMm(), 0);
-          shadow = shadow.union(of(List.of(underA, a, b, underB)));
+          strips.add(of(List.of(underA, a, b, underB)).geometry);
         }
       }
     }
-    return shadow;
+    return strips.isEmpty() ? EMPTY : areasOf(UnaryUnionNG.union(strips, FACTORY, NANOMETRES));
   }
 
   /** Area in mm². */

@@ -1,4 +1,4 @@
-package drumline.drawing.part;
+package drumline.drawing.view;
 
 import drumline.drawing.svg.SvgPath;
 import drumline.drawing.svg.SvgPen;
@@ -8,14 +8,15 @@ import drumline.drawing.svg.SvgPen;
  *
  * <p>Source: [ISO-129-1] terminators (from memory).
  */
-final class Arrow {
+public final class Arrow {
 
   private static final double LENGTH_MM = 2;
   private static final double HALF_WIDTH_RATIO = Math.tan(Math.toRadians(10));
 
   private Arrow() {}
 
-  static void draw(SvgPen pen, double fromX, double fromY, double tipX, double tipY) {
+  /** Draws the head at the end of a line. */
+  public static void draw(SvgPen pen, double fromX, double fromY, double tipX, double tipY) {
     double distance = Math.hypot(tipX - fromX, tipY - fromY);
     if (distance < 1e-6) {
       return;
