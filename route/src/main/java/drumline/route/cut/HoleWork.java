@@ -15,6 +15,14 @@ import drumline.shop.operation.Loads;
 public final class HoleWork {
   private HoleWork() {}
 
+  /** How holes lie to the work's axis: a driven tool's torque turns the work only along it. */
+  public enum Lie {
+    /** Along the axis, on it or beside it. */
+    ALONG_AXIS,
+    /** From the side. */
+    ACROSS_AXIS
+  }
+
   /**
    * Drilling from a depth that is reached already.
    *
@@ -119,7 +127,7 @@ public final class HoleWork {
       double lengthMm,
       DepthTo depthTo,
       int holeCount,
-      HolesLie lie) {
+      Lie lie) {
     double diameter = choice.tool().sizeMm();
     double feed = DrillFeed.mmPerRev(draft, choice, diameter);
     DrillPass pass =
@@ -141,9 +149,9 @@ public final class HoleWork {
         .with(
             new Loads(
                 load.mainForceN(),
-                lie == HolesLie.ALONG_AXIS ? load.axialForceN() : 0,
-                lie == HolesLie.ALONG_AXIS ? 0 : load.axialForceN(),
-                lie == HolesLie.ALONG_AXIS ? load.torqueNm() : 0,
+                lie == Lie.ALONG_AXIS ? load.axialForceN() : 0,
+                lie == Lie.ALONG_AXIS ? 0 : load.axialForceN(),
+                lie == Lie.ALONG_AXIS ? load.torqueNm() : 0,
                 power,
                 load.axialForceN()));
   }

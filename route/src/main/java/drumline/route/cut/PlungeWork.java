@@ -7,6 +7,7 @@ import drumline.cutting.parting.CutOff;
 import drumline.cutting.parting.PlungeCut;
 import drumline.route.draft.RouteDraft;
 import drumline.route.draft.ToolChoice;
+import drumline.shop.part.Bar;
 
 /** Cuts of blades that are fed square to the surface: grooves, recesses, parting. */
 public final class PlungeWork {
@@ -42,8 +43,7 @@ public final class PlungeWork {
     return new SpecBuilder(choice)
         .speeds(speeds)
         .time(
-            (plungeWay + bottomWay) / feed
-                + plunges * Corners.furtherCount(draft, diameterMm, feed),
+            (plungeWay + bottomWay) / feed + plunges * cornersCount(draft, diameterMm, feed),
             (plunges - 1) * draft.allowance("returnStroke"))
         .dwell(draft.allowance("bottomDwell"))
         .on(diameterMm)
@@ -70,7 +70,7 @@ public final class PlungeWork {
     SpeedWindow speeds = SpeedWindow.of(choice.window(), outerMm);
     return new SpecBuilder(choice)
         .speeds(speeds)
-        .time(cut.revolutionsCount() + Corners.furtherCount(draft, outerMm, feed), 0)
+        .time(cut.revolutionsCount() + cornersCount(draft, outerMm, feed), 0)
         .on(outerMm)
         .chip(feed, (outerMm - innerMm) / 2, 1)
         .way(start + (outerMm - innerMm) / 2 + over, draft.allowance("rapidApproach"))
@@ -84,5 +84,19 @@ public final class PlungeWork {
             SpecBuilder.constants(draft.inquiry().material()),
             SpecBuilder.worn(ChipCompression.GROOVING),
             speeds.highestRevPerMin());
+  }
+
+  /**
+   * Further turns of a plunge over the corners of hexagon and square bar, where the cut is
+   * interrupted and the feed less; none below the flats, or in round bar.
+   *
+   * <p>turns = (R − r)·(1/(k·f) − 1/f), R and r half the sizes across corners and flats in mm, f
+   * feed in mm/rev, k share of the feed. Source: common practice; k from memory.
+   */
+  private static double cornersCount(RouteDraft draft, double fromDiameterMm, double feedMmPerRev) {
+    Bar bar = draft.inquiry().bar();
+    double depth = (Math.min(fromDiameterMm, bar.acrossCornersMm()) - bar.sizeMm()) / 2;
+    double share = draft.allowance("cornerFeed");
+    return Math.max(0, depth) * (1 / share - 1) / feedMmPerRev;
   }
 }

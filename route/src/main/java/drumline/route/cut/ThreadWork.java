@@ -4,8 +4,10 @@ import drumline.cutting.threading.TapPass;
 import drumline.cutting.threading.TappingTorque;
 import drumline.cutting.threading.ThreadDepth;
 import drumline.cutting.threading.ThreadRunIn;
+import drumline.route.cut.HoleWork.Lie;
 import drumline.route.draft.RouteDraft;
 import drumline.route.draft.ToolChoice;
+import drumline.shop.material.Material;
 import drumline.shop.operation.Loads;
 import drumline.shop.thread.ThreadSize;
 
@@ -41,7 +43,7 @@ public final class ThreadWork {
       ThreadSize size,
       double lengthMm,
       int holeCount,
-      HolesLie lie,
+      Lie lie,
       Tapping tapping) {
     TapPass pass = new TapPass(lengthMm, size.pitchMm(), TapPass.Chamfer.FORM_C);
     double revPerMin = DrivenTool.revPerMin(draft, choice, size.majorMm());
@@ -61,7 +63,7 @@ public final class ThreadWork {
                 2000 * torque / size.majorMm(),
                 0,
                 0,
-                lie == HolesLie.ALONG_AXIS ? torque : 0,
+                lie == Lie.ALONG_AXIS ? torque : 0,
                 power,
                 0));
   }
@@ -99,7 +101,7 @@ public final class ThreadWork {
    */
   public static Cut roll(RouteDraft draft, ToolChoice choice, ThreadSize size, double lengthMm) {
     SpeedWindow speeds = SpeedWindow.of(choice.window(), size.majorMm());
-    double radial = RollingForce.radialN(draft.inquiry().material(), size, lengthMm);
+    double radial = rollsN(draft.inquiry().material(), size, lengthMm);
     double drag = draft.allowance("rollDrag") * radial;
     double torque = drag * size.majorMm() / 2000;
     return new SpecBuilder(choice)
@@ -110,5 +112,18 @@ public final class ThreadWork {
         .chip(size.pitchMm(), ThreadDepth.outsideMm(size.pitchMm()), 1)
         .way(size.pitchMm(), draft.allowance("rapidApproach"))
         .with(new Loads(drag, 0, 0, torque, 0, 2 * drag));
+  }
+
+  /**
+   * Force with which rolls press on the work.
+   *
+   * <p>F = 2·Rm·b·l: Rm tensile strength in N/mm², b width of contact around the work, taken as a
+   * fifth of the thread's depth times the square root of its diameter, l thread length in mm; a
+   * rough estimate for the check of slide and section. Source: from memory, weak; the maker of the
+   * rolls decides.
+   */
+  private static double rollsN(Material material, ThreadSize size, double lengthMm) {
+    double contact = 0.2 * 0.6134 * size.pitchMm() * Math.sqrt(size.majorMm());
+    return 2 * material.tensileMpa() * contact * lengthMm;
   }
 }

@@ -54,7 +54,7 @@ public final class RouteDivision {
     Operation whole = route.operation(operationId);
     if (partsCount < 2 || !canDivide(whole, partsCount)) {
       throw new IllegalArgumentException(
-          "parts: "
+          "partsCount: "
               + partsCount
               + " of "
               + operationId

@@ -4,7 +4,7 @@ import static drumline.route.feature.Words.dia;
 
 import drumline.cutting.drilling.DrillPass.DepthTo;
 import drumline.route.cut.HoleWork;
-import drumline.route.cut.HolesLie;
+import drumline.route.cut.HoleWork.Lie;
 import drumline.route.cut.ThreadWork;
 import drumline.route.cut.ThreadWork.Tapping;
 import drumline.route.draft.Reach;
@@ -61,7 +61,7 @@ public final class DrivenHoles {
                           hole.depthMm(),
                           through ? DepthTo.THROUGH : DepthTo.FULL_DIAMETER,
                           holes,
-                          HolesLie.ACROSS_AXIS));
+                          Lie.ACROSS_AXIS));
             });
     ThreadSize thread = hole.thread();
     if (thread != null) {
@@ -72,7 +72,7 @@ public final class DrivenHoles {
           thread,
           open ? hole.depthMm() : blindMm(thread, hole.depthMm()),
           hole.count(),
-          HolesLie.ACROSS_AXIS);
+          Lie.ACROSS_AXIS);
     }
   }
 
@@ -141,7 +141,7 @@ public final class DrivenHoles {
                           holes.depthMm(),
                           DepthTo.FULL_DIAMETER,
                           holes.count(),
-                          HolesLie.ALONG_AXIS));
+                          Lie.ALONG_AXIS));
             });
     ThreadSize thread = holes.thread();
     if (thread != null) {
@@ -151,7 +151,7 @@ public final class DrivenHoles {
           thread,
           blindMm(thread, holes.depthMm()),
           holes.count(),
-          HolesLie.ALONG_AXIS);
+          Lie.ALONG_AXIS);
     }
   }
 
@@ -161,12 +161,7 @@ public final class DrivenHoles {
   }
 
   private void tap(
-      OperationMaker maker,
-      String id,
-      ThreadSize thread,
-      double lengthMm,
-      int count,
-      HolesLie lie) {
+      OperationMaker maker, String id, ThreadSize thread, double lengthMm, int count, Lie lie) {
     draft
         .tool(id, ToolKind.DRIVEN_TAP, CuttingProcess.TAP, thread.majorMm())
         .ifPresent(

@@ -1,6 +1,7 @@
 package drumline.route.order;
 
 import drumline.route.draft.RouteDraft;
+import drumline.route.rule.RuleBook;
 import drumline.shop.operation.Operation;
 import drumline.shop.operation.OrderRule;
 import drumline.shop.operation.Route;
@@ -13,6 +14,8 @@ import java.util.stream.Stream;
 
 /** Orders that the inquiry asks for, and circles that they may close. */
 public final class UserOrders {
+  private static final String RULE_ID = "user-order";
+
   private UserOrders() {}
 
   /** Takes the inquiry's orders; names of operations that do not exist become problems. */
@@ -24,7 +27,7 @@ public final class UserOrders {
           Stream.of(order.beforeId(), order.afterId()).filter(id -> !known.contains(id)).toList();
       strange.forEach(id -> draft.problem(unknown("wishes.orders", id, known)));
       if (strange.isEmpty()) {
-        draft.userOrder(order);
+        draft.userOrder(asked(order));
       }
     }
     for (String id : draft.inquiry().wishes().leaveOut()) {
@@ -32,6 +35,11 @@ public final class UserOrders {
         draft.problem(unknown("wishes.leave-out", id, known));
       }
     }
+  }
+
+  private static OrderRule asked(OrderRule order) {
+    String reason = order.reason().isBlank() ? RuleBook.rule(RULE_ID).text() : order.reason();
+    return new OrderRule(order.beforeId(), order.afterId(), reason, RULE_ID);
   }
 
   private static Problem unknown(String where, String id, Set<String> known) {

@@ -1,7 +1,7 @@
 package drumline.route.thread;
 
 import drumline.route.cut.Cut;
-import drumline.route.cut.HolesLie;
+import drumline.route.cut.HoleWork.Lie;
 import drumline.route.cut.ThreadWork;
 import drumline.route.cut.ThreadWork.Tapping;
 import drumline.route.draft.RouteDraft;
@@ -97,7 +97,7 @@ public final class ThreadMaking {
                       thread.size(),
                       thread.lengthMm(),
                       1,
-                      HolesLie.ALONG_AXIS,
+                      Lie.ALONG_AXIS,
                       forms ? Tapping.FORMING : Tapping.CUTTING);
               new OperationMaker(
                       draft,
