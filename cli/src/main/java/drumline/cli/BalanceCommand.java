@@ -17,8 +17,9 @@ import picocli.CommandLine.Spec;
 @Command(
     name = "balance",
     description = {
-      "Shares operations with known times among positions so that the fullest is as short as can",
-      "be. FILE is a table (CSV: id, time, predecessors) or a precedence graph in .IN2 form.",
+      "Shares operations with known times among positions.",
+      "The fullest position becomes as short as can be. FILE is a table (CSV: id, time,",
+      "predecessors) or a precedence graph in .IN2 form (count, times, pairs, -1,-1).",
       "Times are whole numbers in one unit of your own; the cycle comes out in the same."
     },
     mixinStandardHelpOptions = true)

@@ -18,8 +18,9 @@ import picocli.CommandLine.Spec;
 @Command(
     name = "demo",
     description = {
-      "Plans the shipped example, a stainless valve seat body on an eight-spindle machine,",
-      "shows the study on one screen and writes its files."
+      "Plans a shipped example and writes its study.",
+      "The example is a stainless valve seat body on an eight-spindle machine; the study is shown",
+      "on one screen and written as files."
     },
     mixinStandardHelpOptions = true)
 final class DemoCommand implements Callable<Integer> {

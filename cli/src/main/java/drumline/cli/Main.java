@@ -15,8 +15,8 @@ import picocli.CommandLine.Spec;
 @Command(
     name = "drumline",
     description = {
-      "Plans work on multi-spindle automatic lathes: from a print and a yearly volume to a checked",
-      "layout, its cycle and bound, loads, output, piece cost and payback.",
+      "Plans work on multi-spindle automatic lathes: from a print and a yearly volume to a",
+      "checked layout, its cycle and bound, loads, output, piece cost and payback.",
       "",
       "Figures are planning values; qualified people prove them on the machine."
     },
@@ -49,6 +49,7 @@ public final class Main implements Runnable {
   static CommandLine commandLine() {
     return new CommandLine(new Main())
         .setCaseInsensitiveEnumValuesAllowed(true)
+        .setUsageHelpWidth(100)
         .setExecutionExceptionHandler(new FaultReport());
   }
 

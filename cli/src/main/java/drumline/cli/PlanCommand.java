@@ -19,9 +19,10 @@ import picocli.CommandLine.Spec;
 @Command(
     name = "plan",
     description = {
-      "Plans an inquiry: layout over positions and slides, cycle with its bound, loads against",
-      "limits, output, piece cost, payback. Ctrl-C ends the search with the best so far.",
-      "Several machines are set side by side."
+      "Plans an inquiry: layout, cycle, loads, output, cost.",
+      "The layout over positions and slides comes with its cycle and bound, loads against limits,",
+      "output, piece cost and payback. Ctrl-C ends the search with the best so far. Several machines",
+      "are set side by side."
     },
     mixinStandardHelpOptions = true)
 final class PlanCommand implements Callable<Integer> {

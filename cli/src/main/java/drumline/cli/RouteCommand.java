@@ -17,8 +17,9 @@ import picocli.CommandLine.Spec;
 @Command(
     name = "route",
     description = {
-      "Derives the operations that the print asks for: tool, cutting data, time alone at its",
-      "fastest, loads, and the reason for every order."
+      "Derives the operations that the print asks for.",
+      "Each with tool, cutting data, time alone at its fastest, loads; with --reasons why it is there",
+      "and why it comes where it comes."
     },
     mixinStandardHelpOptions = true)
 final class RouteCommand implements Callable<Integer> {

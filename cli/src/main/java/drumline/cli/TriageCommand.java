@@ -14,8 +14,8 @@ import picocli.CommandLine.Spec;
 @Command(
     name = "triage",
     description = {
-      "Says in a second whether the piece belongs on a multi-spindle lathe,",
-      "rule by rule with its figure and limit, and which machines of the library fit."
+      "Says whether the piece belongs on a multi-spindle lathe.",
+      "Each rule with its figure and limit, then the machines of the library that fit."
     },
     mixinStandardHelpOptions = true)
 final class TriageCommand implements Callable<Integer> {

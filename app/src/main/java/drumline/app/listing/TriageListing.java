@@ -16,14 +16,16 @@ public final class TriageListing {
   public static String text(Inquiry inquiry, Triage triage) {
     StringBuilder text = new StringBuilder();
     text.append(inquiry.title()).append(": ").append(triage.verdict().words()).append("\n\n");
-    TextTable rules = new TextTable("verdict", ">figure", "limit", "rule");
+    TextTable rules = new TextTable("verdict", ">figure", "limit");
     for (RuleFinding finding : triage.findings()) {
-      rules.row(finding.verdict().words(), finding.figure(), finding.limit(), finding.text());
+      rules.row(finding.verdict().words(), finding.figure(), finding.limit());
+      rules.note(finding.text());
     }
     text.append(rules.text()).append('\n');
-    TextTable machines = new TextTable("machine", "verdict", "because");
+    TextTable machines = new TextTable("machine", "verdict");
     for (MachineFit fit : triage.machines()) {
-      machines.row(fit.machineName(), fit.verdict().words(), because(fit));
+      machines.row(fit.machineName(), fit.verdict().words());
+      machines.note(because(fit));
     }
     text.append(machines.text());
     text.append(
