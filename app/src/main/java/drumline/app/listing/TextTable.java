@@ -63,7 +63,7 @@ final class TextTable {
 
   private static void wrapped(StringBuilder text, String note) {
     StringBuilder line = new StringBuilder(NOTE_INDENT);
-    for (String word : note.split(" ")) {
+    for (String word : note.split(" ", -1)) {
       if (line.length() + word.length() > NOTE_WIDTH && line.length() > NOTE_INDENT.length()) {
         text.append(line.toString().stripTrailing()).append('\n');
         line = new StringBuilder(NOTE_INDENT);
