@@ -1,6 +1,9 @@
 package drumline.cli;
 
 import drumline.app.balance.BalanceFile;
+import drumline.cli.screen.ExitCodes;
+import drumline.cli.screen.Interrupt;
+import drumline.cli.screen.Screen;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;

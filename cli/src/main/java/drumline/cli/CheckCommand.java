@@ -1,6 +1,8 @@
 package drumline.cli;
 
 import drumline.app.ask.Opened;
+import drumline.cli.screen.ExitCodes;
+import drumline.cli.screen.Screen;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;

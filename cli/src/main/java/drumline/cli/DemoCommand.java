@@ -2,6 +2,7 @@ package drumline.cli;
 
 import drumline.app.ask.OpenInquiry;
 import drumline.app.ask.Opened;
+import drumline.cli.screen.Screen;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;

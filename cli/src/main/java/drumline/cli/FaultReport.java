@@ -1,5 +1,6 @@
 package drumline.cli;
 
+import drumline.cli.screen.ExitCodes;
 import java.io.IOException;
 import picocli.CommandLine;
 import picocli.CommandLine.IExecutionExceptionHandler;

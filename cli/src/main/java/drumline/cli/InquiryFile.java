@@ -2,6 +2,7 @@ package drumline.cli;
 
 import drumline.app.ask.OpenInquiry;
 import drumline.app.ask.Opened;
+import drumline.cli.screen.Screen;
 import java.nio.file.Path;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;

@@ -1,6 +1,8 @@
 package drumline.cli;
 
 import drumline.app.ask.Opened;
+import drumline.cli.screen.ExitCodes;
+import drumline.cli.screen.Screen;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;

@@ -15,8 +15,11 @@ import drumline.shop.feature.ScrewThread;
 import drumline.shop.part.Bar;
 import drumline.shop.part.Part;
 import drumline.shop.thread.ThreadSize;
+import drumline.shop.thread.ThreadSystem;
 import drumline.shop.tolerance.Tolerance;
 import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.OptionalInt;
 
 /** Invented prints to draw. */
@@ -31,7 +34,21 @@ public final class Pieces {
   }
 
   public static ThreadSize thread(String designation, double majorMm, double pitchMm) {
-    return new ThreadSize(designation, majorMm, pitchMm);
+    double depthMm = 0.6134 * pitchMm;
+    return new ThreadSize(
+        designation,
+        ThreadSystem.METRIC,
+        ThreadSize.ThreadHand.RIGHT,
+        "6g/6H",
+        majorMm,
+        pitchMm,
+        majorMm - depthMm,
+        majorMm - 2 * depthMm,
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        new ThreadSize.ThreadStart(
+            OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty()));
   }
 
   private static Edge chamfer(double sizeMm) {

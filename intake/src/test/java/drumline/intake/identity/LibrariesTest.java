@@ -124,7 +124,7 @@ class LibrariesTest {
       double runUpS = machine.drive().highestRevPerMin() / machine.drive().runUpRevPerMinPerS();
       assertThat(runUpS).isLessThan(machine.indexS() + 0.5);
       assertThat(machine.indexS()).isBetween(0.5, 1.2);
-      assertThat(machine.workholding().gripN()).isBetween(15_000.0, 40_000.0);
+      assertThat(machine.workholding().gripN()).isBetween(15_000.0, 60_000.0);
     }
     if (machine.drive().coupling() == Coupling.COMMON) {
       assertThat(machine.drumSlides()).noneMatch(slide -> slide.canHave(Equipment.C_AXIS));

@@ -51,7 +51,7 @@ class UnitsTest {
     Inquiry inquiry = read(example("hex-coupling"));
 
     assertThat(inquiry.bar().sizeMm()).isEqualTo(22.225);
-    assertThat(inquiry.bar().lengthMm()).isEqualTo(3657.6);
+    assertThat(inquiry.bar().lengthMm()).isEqualTo(3048);
     assertThat(inquiry.part().lengthMm()).isEqualTo(34.925);
     assertThat(inquiry.rates().scrapPct()).isEqualTo(1);
     assertThat(inquiry.volumes().perYearCount()).isEqualTo(1_200_000);

@@ -1,4 +1,4 @@
-package drumline.cli;
+package drumline.cli.screen;
 
 import drumline.shop.problem.Problem;
 import java.io.PrintWriter;
@@ -6,28 +6,28 @@ import java.util.List;
 import picocli.CommandLine.Model.CommandSpec;
 
 /** Where a command writes: results to the one side, problems and progress to the other. */
-record Screen(PrintWriter out, PrintWriter err) {
+public record Screen(PrintWriter out, PrintWriter err) {
   private static final int LEAST_WIDTH = 80;
   private static final int MOST_WIDTH = 100;
 
-  static Screen of(CommandSpec spec) {
+  public static Screen of(CommandSpec spec) {
     return new Screen(spec.commandLine().getOut(), spec.commandLine().getErr());
   }
 
   /** Width that texts are laid out for: the terminal's, between 80 and 100. */
-  int width() {
+  public int width() {
     String columns = System.getenv("COLUMNS");
     int wanted = columns != null && columns.matches("\\d{1,4}") ? Integer.parseInt(columns) : 100;
     return Math.max(LEAST_WIDTH, Math.min(MOST_WIDTH, wanted));
   }
 
   /** One line for each problem. */
-  void problems(List<Problem> problems) {
+  public void problems(List<Problem> problems) {
     problems.forEach(problem -> err.println(problem.toLine()));
     err.flush();
   }
 
-  void line(String text) {
+  public void line(String text) {
     out.println(text);
     out.flush();
   }

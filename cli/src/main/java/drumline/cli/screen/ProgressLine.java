@@ -1,4 +1,4 @@
-package drumline.cli;
+package drumline.cli.screen;
 
 import drumline.app.ask.SearchWatch;
 import java.io.PrintWriter;
@@ -9,13 +9,14 @@ import java.util.OptionalDouble;
  * Shows where a search stands: one line that is written over on a terminal, plain lines elsewhere.
  * The launcher says with {@code drumline.terminal} which it is.
  */
-final class ProgressLine implements SearchWatch {
+public final class ProgressLine implements SearchWatch {
   private final PrintWriter err;
   private final Interrupt interrupt;
   private final boolean terminal = Boolean.getBoolean("drumline.terminal");
   private boolean open;
 
-  ProgressLine(PrintWriter err, Interrupt interrupt) {
+  /** A line for a search that Ctrl-C ends. */
+  public ProgressLine(PrintWriter err, Interrupt interrupt) {
     this.err = err;
     this.interrupt = interrupt;
   }
@@ -42,7 +43,7 @@ final class ProgressLine implements SearchWatch {
   }
 
   /** Ends the line on a terminal. */
-  void end() {
+  public void end() {
     if (open) {
       err.println();
       err.flush();

@@ -1,4 +1,4 @@
-package drumline.cli;
+package drumline.cli.screen;
 
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
@@ -7,7 +7,7 @@ import java.util.concurrent.TimeUnit;
  * Turns Ctrl-C into a wish to end with the best so far: the search stops, and the program ends once
  * the result is written, or after a while.
  */
-final class Interrupt implements AutoCloseable {
+public final class Interrupt implements AutoCloseable {
   private static final long PATIENCE_S = 20;
 
   private final CountDownLatch written = new CountDownLatch(1);
@@ -17,14 +17,14 @@ final class Interrupt implements AutoCloseable {
   private Interrupt() {}
 
   /** Listens from now on. */
-  static Interrupt listen() {
+  public static Interrupt listen() {
     Interrupt interrupt = new Interrupt();
     Runtime.getRuntime().addShutdownHook(interrupt.hook);
     return interrupt;
   }
 
   /** Whether Ctrl-C was pressed. */
-  boolean isCancelled() {
+  public boolean isCancelled() {
     return wished;
   }
 

@@ -1,0 +1,2 @@
+/** What commands share: where they write, how they end. */
+package drumline.cli.screen;
