@@ -1,6 +1,7 @@
 package drumline.route.feature;
 
 import drumline.shop.contour.Edge;
+import drumline.shop.contour.End;
 import drumline.shop.operation.CutRegion.PointZr;
 import java.util.ArrayList;
 import java.util.List;
@@ -21,19 +22,20 @@ public final class EdgeLine {
    *
    * @param faceZMm where the face stands
    * @param radiusMm radius of the surface
-   * @param inward +1 where the material lies at greater z, −1 where it lies at lesser z
+   * @param looksTo the end that the face looks to: the material lies on its other side
    */
-  public static List<PointZr> rising(Edge edge, double faceZMm, double radiusMm, int inward) {
-    return line(edge, faceZMm, radiusMm, inward, -1);
+  public static List<PointZr> rising(Edge edge, double faceZMm, double radiusMm, End looksTo) {
+    return line(edge, faceZMm, radiusMm, looksTo, -1);
   }
 
   /** From the face of a bore's mouth in to the wall of the given radius. */
-  public static List<PointZr> mouth(Edge edge, double faceZMm, double radiusMm, int inward) {
-    return line(edge, faceZMm, radiusMm, inward, 1);
+  public static List<PointZr> mouth(Edge edge, double faceZMm, double radiusMm, End looksTo) {
+    return line(edge, faceZMm, radiusMm, looksTo, 1);
   }
 
   private static List<PointZr> line(
-      Edge edge, double faceZ, double radius, int inward, int outward) {
+      Edge edge, double faceZ, double radius, End looksTo, int outward) {
+    int inward = looksTo == End.FRONT ? 1 : -1;
     List<PointZr> points = new ArrayList<>();
     double axial = edge.sizeMm();
     double radial = edge.radialMm();

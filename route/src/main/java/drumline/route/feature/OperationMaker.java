@@ -11,6 +11,7 @@ import drumline.shop.operation.Operation;
 import drumline.shop.operation.OperationKind;
 import drumline.shop.operation.SpindleCondition;
 import drumline.shop.operation.WorkEnd;
+import drumline.shop.problem.Problem;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
@@ -96,7 +97,22 @@ public final class OperationMaker {
                 "tool: " + choice.tool().family().source(),
                 "rule: " + RuleBook.rule(ruleId).source()));
     draft.add(operation);
+    power(operation);
     return operation;
+  }
+
+  private void power(Operation operation) {
+    double most = draft.allowance("liveToolPower");
+    double power = operation.loads().toolPowerKw();
+    if (power > most) {
+      draft.problem(
+          Problem.warning(
+              "driven-tool-power",
+              featureId,
+              String.format(Locale.ROOT, "%.1f kW for %s", power, operation.tool().label()),
+              String.format(Locale.ROOT, "%.1f kW of a driven tool", most),
+              "Maybe take a smaller cutter, or more and lighter passes."));
+    }
   }
 
   private Set<SlideKind> slides() {

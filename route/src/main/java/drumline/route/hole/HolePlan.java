@@ -98,8 +98,8 @@ public final class HolePlan {
   }
 
   /** Size at the wide end: the core's, or the taper's greater diameter. */
-  public static double largest(BoreStep step, double core) {
-    return step.isTaper() ? step.largestDiameterMm() : core;
+  public static double largest(BoreStep step, double coreMm) {
+    return step.isTaper() ? step.largestDiameterMm() : coreMm;
   }
 
   private static boolean fine(BoreStep step) {

@@ -76,8 +76,7 @@ public final class HoleRegions {
 
   private List<PointZr> mouth(BoreStep step) {
     double face = end == End.FRONT ? step.fromDepthMm() : lengthMm - step.fromDepthMm();
-    int inward = end == End.FRONT ? 1 : -1;
-    return EdgeLine.mouth(step.mouthEdge(), face, step.startDiameterMm() / 2, inward);
+    return EdgeLine.mouth(step.mouthEdge(), face, step.startDiameterMm() / 2, end);
   }
 
   private PointZr at(double depthMm, double radiusMm) {

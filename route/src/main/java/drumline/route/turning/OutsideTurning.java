@@ -10,6 +10,7 @@ import drumline.route.feature.EdgeLine;
 import drumline.route.feature.OperationMaker;
 import drumline.route.feature.Words;
 import drumline.route.turning.OutsideProfile.Face;
+import drumline.shop.contour.End;
 import drumline.shop.contour.OutsideStep;
 import drumline.shop.material.CuttingProcess;
 import drumline.shop.operation.CutRegion;
@@ -187,6 +188,6 @@ public final class OutsideTurning {
 
   /** From the face up the chamfer or round the radius to the surface. */
   private static List<PointZr> edgeLine(OutsideStep step, double radius) {
-    return EdgeLine.rising(step.frontEdge(), step.fromZMm(), radius, 1);
+    return EdgeLine.rising(step.frontEdge(), step.fromZMm(), radius, End.FRONT);
   }
 }

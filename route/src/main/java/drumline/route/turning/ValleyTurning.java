@@ -14,6 +14,7 @@ import drumline.route.feature.Words;
 import drumline.route.parting.CutOffMaking;
 import drumline.route.turning.OutsideProfile.Face;
 import drumline.shop.contour.Edge;
+import drumline.shop.contour.End;
 import drumline.shop.contour.OutsideStep;
 import drumline.shop.material.CuttingProcess;
 import drumline.shop.operation.CutRegion;
@@ -187,7 +188,7 @@ public final class ValleyTurning {
    * @param beforeMm radius of the surface where the edge begins
    */
   private CutRegion edgeRegion(Edge edge, double faceZMm, double radiusMm, double beforeMm) {
-    List<PointZr> outline = new ArrayList<>(EdgeLine.rising(edge, faceZMm, radiusMm, -1));
+    List<PointZr> outline = new ArrayList<>(EdgeLine.rising(edge, faceZMm, radiusMm, End.BACK));
     PointZr last = outline.remove(outline.size() - 1);
     double top = profile.barRadiusMm() + 1;
     outline.add(new PointZr(last.zMm(), beforeMm));

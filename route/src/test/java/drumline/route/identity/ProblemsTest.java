@@ -73,6 +73,26 @@ class ProblemsTest {
   }
 
   @Test
+  void aDrivenToolThatAsksForMoreThanItsDriveGivesNamesItsFeature() {
+    Route route =
+        Asked.piece(
+                """
+                length: 40 mm ±0.2
+                outside:
+                - {id: body, to: 40 mm, diameter: 41 mm}
+                features:
+                - {id: flats, kind: flats, from: 0 mm, to: 19 mm, across: 24 mm, count: 4, method: polygon}
+                """)
+            .from("{shape: round, size: 42 mm, tolerance: h9, length: 3 m}")
+            .wishing("{machines: [drum-8x42]}")
+            .in("42CrMo4")
+            .route();
+    assertThat(line(route, "driven-tool-power"))
+        .startsWith("warning: flats: ")
+        .contains("kW for polygon cutter 90 mm; allowed: 3.0 kW of a driven tool");
+  }
+
+  @Test
   void aSurfaceFinerThanTheLeastFeedIsSaid() {
     Route route =
         Asked.piece(
