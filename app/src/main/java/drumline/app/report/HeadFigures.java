@@ -10,7 +10,7 @@ import drumline.economics.study.MoneyStudy;
 import drumline.economics.triage.Triage;
 import drumline.sheets.content.KeyFigure;
 import drumline.sheets.content.StudyHead;
-import drumline.sheets.content.Tone;
+import drumline.sheets.content.plain.Tone;
 import drumline.shop.inquiry.Inquiry;
 import drumline.shop.part.Bar;
 import java.time.LocalDate;

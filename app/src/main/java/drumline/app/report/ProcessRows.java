@@ -5,7 +5,7 @@ import drumline.app.study.PlannedLayout;
 import drumline.cycle.timeline.OperationSpan;
 import drumline.cycle.timeline.PositionTimeline;
 import drumline.economics.tool.ToolWear;
-import drumline.sheets.content.Tone;
+import drumline.sheets.content.plain.Tone;
 import drumline.sheets.content.process.OperationRow;
 import drumline.sheets.content.process.OrderRow;
 import drumline.sheets.content.process.PositionSheet;

@@ -9,7 +9,7 @@ import drumline.cycle.spindle.SpindleShares;
 import drumline.cycle.spindle.WorkSpindle;
 import drumline.cycle.timeline.OperationSpan;
 import drumline.cycle.timeline.PositionTimeline;
-import drumline.sheets.content.Tone;
+import drumline.sheets.content.plain.Tone;
 import drumline.sheets.content.process.SafetyFigure;
 import drumline.sheets.content.process.SafetyKind;
 import drumline.shop.material.IsoGroup;

@@ -9,7 +9,7 @@ import drumline.drawing.strip.FilmStrip;
 import drumline.drawing.svg.Look;
 import drumline.drawing.wall.CycleWall;
 import drumline.drawing.wall.WallView;
-import drumline.sheets.content.Picture;
+import drumline.sheets.content.plain.Picture;
 import java.util.List;
 import java.util.Set;
 

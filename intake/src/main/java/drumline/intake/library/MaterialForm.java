@@ -3,6 +3,7 @@ package drumline.intake.library;
 import drumline.intake.form.Block;
 import drumline.intake.form.Field;
 import drumline.intake.form.Form;
+import drumline.intake.form.Prices;
 import drumline.intake.form.Range;
 import drumline.intake.head.RatesForm;
 import drumline.intake.text.Node;

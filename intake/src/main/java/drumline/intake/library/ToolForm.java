@@ -2,6 +2,7 @@ package drumline.intake.library;
 
 import drumline.intake.form.Block;
 import drumline.intake.form.Form;
+import drumline.intake.form.Prices;
 import drumline.intake.form.Range;
 import drumline.shop.material.ToolMaterial;
 import drumline.shop.quantity.MoneyPer;

@@ -1,5 +1,7 @@
 package drumline.sheets.content;
 
+import drumline.sheets.content.plain.Tone;
+
 /**
  * One of the few figures that a reader looks for first.
  *

@@ -4,6 +4,7 @@ import drumline.sheets.content.money.ComparisonTable;
 import drumline.sheets.content.money.EquipmentRow;
 import drumline.sheets.content.money.MoneyContent;
 import drumline.sheets.content.money.ToolRow;
+import drumline.sheets.content.plain.Picture;
 import drumline.sheets.content.process.OrderRow;
 import drumline.sheets.content.process.PositionSheet;
 import drumline.sheets.content.process.SafetyFigure;

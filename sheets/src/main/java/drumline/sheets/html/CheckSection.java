@@ -11,8 +11,8 @@ import static j2html.TagCreator.ul;
 
 import drumline.sheets.content.AssumptionRow;
 import drumline.sheets.content.AuditRow;
-import drumline.sheets.content.Tone;
 import drumline.sheets.content.money.ComparisonTable;
+import drumline.sheets.content.plain.Tone;
 import drumline.sheets.html.SheetTable.Align;
 import drumline.sheets.html.SheetTable.Column;
 import drumline.shop.problem.Problem;

@@ -4,9 +4,9 @@ import static j2html.TagCreator.h2;
 import static j2html.TagCreator.section;
 
 import drumline.sheets.Figures;
-import drumline.sheets.content.Tone;
 import drumline.sheets.content.money.EquipmentRow;
 import drumline.sheets.content.money.ToolRow;
+import drumline.sheets.content.plain.Tone;
 import drumline.sheets.html.SheetTable.Column;
 import j2html.tags.DomContent;
 import java.util.List;

@@ -17,7 +17,7 @@ import drumline.sheets.content.Cautions;
 import drumline.sheets.content.KeyFigure;
 import drumline.sheets.content.StudyContent;
 import drumline.sheets.content.StudyHead;
-import drumline.sheets.content.Tone;
+import drumline.sheets.content.plain.Tone;
 import j2html.tags.DomContent;
 import java.util.List;
 

@@ -7,7 +7,7 @@ import static j2html.TagCreator.h2;
 import static j2html.TagCreator.rawHtml;
 import static j2html.TagCreator.section;
 
-import drumline.sheets.content.Picture;
+import drumline.sheets.content.plain.Picture;
 import j2html.tags.DomContent;
 
 /** A drawing with its heading and caption. */

@@ -6,7 +6,7 @@ import static j2html.TagCreator.span;
 import static j2html.TagCreator.text;
 
 import drumline.sheets.Figures;
-import drumline.sheets.content.Tone;
+import drumline.sheets.content.plain.Tone;
 import drumline.sheets.content.process.OperationRow;
 import drumline.sheets.content.process.OrderRow;
 import drumline.sheets.content.process.PositionSheet;

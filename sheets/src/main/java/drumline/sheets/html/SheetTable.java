@@ -12,7 +12,7 @@ import static j2html.TagCreator.th;
 import static j2html.TagCreator.thead;
 import static j2html.TagCreator.tr;
 
-import drumline.sheets.content.Tone;
+import drumline.sheets.content.plain.Tone;
 import j2html.tags.DomContent;
 import j2html.tags.specialized.TbodyTag;
 import j2html.tags.specialized.TrTag;

@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import drumline.sheets.content.Cautions;
-import drumline.sheets.content.Picture;
+import drumline.sheets.content.plain.Picture;
 import drumline.sheets.content.process.SafetyFigure;
 import drumline.sheets.html.StudyHtml;
 import drumline.sheets.sample.SampleStudy;

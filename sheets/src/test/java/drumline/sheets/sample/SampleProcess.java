@@ -1,6 +1,6 @@
 package drumline.sheets.sample;
 
-import drumline.sheets.content.Tone;
+import drumline.sheets.content.plain.Tone;
 import drumline.sheets.content.process.OperationRow;
 import drumline.sheets.content.process.OrderRow;
 import drumline.sheets.content.process.PositionSheet;

@@ -4,7 +4,7 @@ import drumline.economics.bar.BarYield;
 import drumline.economics.cost.PieceCost;
 import drumline.economics.output.Output;
 import drumline.economics.study.Sensitivity;
-import drumline.sheets.content.Picture;
+import drumline.sheets.content.plain.Picture;
 import java.util.List;
 import java.util.Optional;
 

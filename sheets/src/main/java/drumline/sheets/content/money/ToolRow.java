@@ -1,6 +1,6 @@
 package drumline.sheets.content.money;
 
-import drumline.sheets.content.Tone;
+import drumline.sheets.content.plain.Tone;
 import java.math.BigDecimal;
 
 /**

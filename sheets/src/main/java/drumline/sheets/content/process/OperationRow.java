@@ -1,6 +1,6 @@
 package drumline.sheets.content.process;
 
-import drumline.sheets.content.Tone;
+import drumline.sheets.content.plain.Tone;
 import drumline.shop.operation.SpindleCondition;
 import java.util.OptionalDouble;
 

@@ -1,6 +1,6 @@
 package drumline.sheets.content.process;
 
-import drumline.sheets.content.Tone;
+import drumline.sheets.content.plain.Tone;
 
 /**
  * A figure that can hurt someone, with its caution beside it.

@@ -1,4 +1,4 @@
-package drumline.sheets.content;
+package drumline.sheets.content.plain;
 
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;

@@ -1,4 +1,4 @@
-package drumline.sheets.content;
+package drumline.sheets.content.plain;
 
 /** What a reader should do with a figure. */
 public enum Tone {

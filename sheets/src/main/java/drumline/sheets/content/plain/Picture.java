@@ -1,4 +1,4 @@
-package drumline.sheets.content;
+package drumline.sheets.content.plain;
 
 /**
  * A drawing as a self-contained SVG element.

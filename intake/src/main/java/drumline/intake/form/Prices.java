@@ -1,7 +1,5 @@
-package drumline.intake.library;
+package drumline.intake.form;
 
-import drumline.intake.form.Block;
-import drumline.intake.form.Field;
 import drumline.shop.quantity.Money;
 import drumline.shop.quantity.MoneyPer;
 import java.math.BigDecimal;
