@@ -50,13 +50,8 @@ final class Planning {
       screen.line(planned.sideBySide());
     }
     LocalDate today = LocalDate.now(ZoneId.systemDefault());
-    if (folder != null) {
-      planned.write(folder, today);
-    }
-    if (planned.findBest().isEmpty()) {
-      return ExitCodes.NO_LAYOUT;
-    }
-    screen.line(planned.screen(today, Optional.ofNullable(folder), screen.width()));
-    return ExitCodes.FINE;
+    Optional<String> shown = planned.deliver(Optional.ofNullable(folder), today, screen.width());
+    shown.ifPresent(screen::line);
+    return shown.isPresent() ? ExitCodes.FINE : ExitCodes.NO_LAYOUT;
   }
 }

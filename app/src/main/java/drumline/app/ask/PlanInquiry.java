@@ -93,33 +93,34 @@ public record PlanInquiry(
   }
 
   /**
-   * The best study on one terminal screen.
+   * Writes the files of all studies, of several machines each into a folder of its name, and gives
+   * the best study back on one terminal screen; nothing but the files where no study has a layout.
    *
-   * @param folder where its files lie, if they are written
+   * @param folder where the files go, if they are wanted
    * @param width columns of the terminal, at least 60
-   * @throws IllegalArgumentException if no study has a layout
-   */
-  public String screen(LocalDate date, Optional<Path> folder, int width) {
-    MachineStudy best =
-        findBest().orElseThrow(() -> new IllegalArgumentException("no study has a layout"));
-    List<String> files = folder.map(base -> StudyFiles.paths(place(base, best))).orElse(List.of());
-    return StudyText.screen(content(best, date, files), width);
-  }
-
-  /**
-   * Writes the files of all studies; of several machines each into a folder of its name.
-   *
    * @throws IOException if a folder cannot be made or a file not written
    */
-  public void write(Path folder, LocalDate date) throws IOException {
+  public Optional<String> deliver(Optional<Path> folder, LocalDate date, int width)
+      throws IOException {
+    Optional<MachineStudy> best = findBest();
+    Optional<String> screen = Optional.empty();
     for (MachineStudy study : studies) {
-      Path place = place(folder, study);
-      if (study.isFeasible()) {
-        StudyFiles.write(place, study, content(study, date, StudyFiles.paths(place)));
-      } else {
-        StudyFiles.writePlan(place, study);
+      boolean shown = best.isPresent() && study.equals(best.get());
+      if (study.isFeasible() && (shown || folder.isPresent())) {
+        List<String> files =
+            folder.map(base -> StudyFiles.paths(place(base, study))).orElse(List.of());
+        StudyContent content = content(study, date, files);
+        if (folder.isPresent()) {
+          StudyFiles.write(place(folder.get(), study), study, content);
+        }
+        if (shown) {
+          screen = Optional.of(StudyText.screen(content, width));
+        }
+      } else if (folder.isPresent()) {
+        StudyFiles.writePlan(place(folder.get(), study), study);
       }
     }
+    return screen;
   }
 
   private StudyContent content(MachineStudy study, LocalDate date, List<String> files) {
