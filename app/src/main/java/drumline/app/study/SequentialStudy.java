@@ -10,10 +10,13 @@ import drumline.economics.study.MachineTerms;
 import drumline.economics.study.MoneyCase;
 import drumline.economics.study.MoneyStudy;
 import drumline.route.RouteDerivation;
+import drumline.route.machine.MachineRoute;
+import drumline.route.rule.Allowances;
 import drumline.shop.inquiry.Inquiry;
 import drumline.shop.inquiry.Rates;
 import drumline.shop.machine.Machine;
 import drumline.shop.machine.MachineCost;
+import drumline.shop.operation.Route;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
@@ -52,7 +55,11 @@ public record SequentialStudy(Machine machine, SequentialCycle cycle, MoneyStudy
 
   private static Optional<SequentialStudy> find(Inquiry inquiry, Machine machine, MoneyStudy drum) {
     GripDiameters diameters = GripDiameters.of(inquiry.part(), inquiry.bar());
-    return SequentialPlan.of(RouteDerivation.derive(inquiry), machine, diameters)
+    Allowances allowances = Allowances.shipped();
+    Route route =
+        MachineRoute.adapt(
+            RouteDerivation.derive(inquiry, allowances), machine, inquiry, allowances);
+    return SequentialPlan.of(route, machine, diameters)
         .cycle()
         .map(cycle -> new SequentialStudy(machine, cycle, money(inquiry, machine, cycle, drum)));
   }

@@ -7,6 +7,7 @@ import drumline.route.rule.RuleBook;
 import drumline.shop.machine.Equipment;
 import drumline.shop.machine.SlideKind;
 import drumline.shop.operation.CutRegion;
+import drumline.shop.operation.CutSpec;
 import drumline.shop.operation.Operation;
 import drumline.shop.operation.OperationKind;
 import drumline.shop.operation.SpindleCondition;
@@ -86,7 +87,7 @@ public final class OperationMaker {
             equipment,
             condition,
             choice.tool(),
-            cut.spec(),
+            held(cut.spec()),
             cut.loads(),
             removes,
             RuleBook.rule(ruleId).text(),
@@ -99,6 +100,14 @@ public final class OperationMaker {
     draft.add(operation);
     power(operation);
     return operation;
+  }
+
+  /**
+   * A held or controlled spindle turns to the operation's own angle first, and is clamped there.
+   */
+  private CutSpec held(CutSpec spec) {
+    boolean stands = condition == SpindleCondition.HELD || condition == SpindleCondition.C_AXIS;
+    return stands ? spec.withFixed(spec.fixedS() + draft.allowance("holdClamp")) : spec;
   }
 
   private void power(Operation operation) {

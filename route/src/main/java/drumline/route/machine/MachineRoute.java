@@ -12,6 +12,7 @@ public final class MachineRoute {
   /** The route of an inquiry with its speeds and drilling feeds fitted to a machine. */
   public static Route adapt(Route route, Machine machine, Inquiry inquiry, Allowances allowances) {
     Route fed = DrillFeedForGrip.adapt(route, machine, inquiry.material(), inquiry.bar().sizeMm());
-    return SlowestSpeed.adapt(PartingSpeed.adapt(fed, machine, allowances), machine);
+    return SlowestSpeed.adapt(
+        PartingSpeed.adapt(DrumLife.adapt(fed, machine, allowances), machine, allowances), machine);
   }
 }

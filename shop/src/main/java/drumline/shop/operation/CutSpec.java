@@ -63,6 +63,44 @@ public record CutSpec(
         life);
   }
 
+  /** The same cut with another time that does not depend on the spindle. */
+  public CutSpec withFixed(double newFixedS) {
+    return new CutSpec(
+        revolutionsCount,
+        newFixedS,
+        dwellRevCount,
+        lowestRevPerMin,
+        highestRevPerMin,
+        speedLimit,
+        toolRevPerMin,
+        cuttingDiameterMm,
+        feedMmPerRev,
+        depthMm,
+        passCount,
+        travelMm,
+        approachMm,
+        life);
+  }
+
+  /** The same cut with another fastest spindle speed, and what sets it. */
+  public CutSpec withHighest(double newHighestRevPerMin, String newSpeedLimit) {
+    return new CutSpec(
+        revolutionsCount,
+        fixedS,
+        dwellRevCount,
+        lowestRevPerMin,
+        newHighestRevPerMin,
+        newSpeedLimit,
+        toolRevPerMin,
+        cuttingDiameterMm,
+        feedMmPerRev,
+        depthMm,
+        passCount,
+        travelMm,
+        approachMm,
+        life);
+  }
+
   /** The same way with another feed, so with other revolutions. */
   public CutSpec withFeed(double newFeedMmPerRev) {
     return new CutSpec(
