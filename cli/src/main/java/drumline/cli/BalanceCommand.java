@@ -24,6 +24,8 @@ import picocli.CommandLine.Spec;
     },
     mixinStandardHelpOptions = true)
 final class BalanceCommand implements Callable<Integer> {
+  private static final int MOST_POSITIONS = 1000;
+
   @Spec private CommandSpec spec = CommandSpec.create();
 
   @Parameters(paramLabel = "FILE", description = "Table or precedence graph.")
@@ -48,9 +50,9 @@ final class BalanceCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    if (positions < 1) {
+    if (positions < 1 || positions > MOST_POSITIONS) {
       throw new ParameterException(
-          spec.commandLine(), "--positions is " + positions + ", allowed: 1 or more");
+          spec.commandLine(), "--positions is " + positions + ", allowed: 1 to " + MOST_POSITIONS);
     }
     if (!(seconds > 0)) {
       throw new ParameterException(

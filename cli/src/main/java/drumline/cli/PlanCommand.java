@@ -62,6 +62,10 @@ final class PlanCommand implements Callable<Integer> {
           spec.commandLine(),
           "--seconds is " + seconds + ", allowed: above 0, at most " + (int) LONGEST_S);
     }
+    if (seed < 0) {
+      throw new ParameterException(
+          spec.commandLine(), "--seed is " + seed + ", allowed: 0 or more");
+    }
     Screen screen = Screen.of(spec);
     Opened opened = inquiry.open(screen);
     if (opened.isWrong()) {
