@@ -40,6 +40,8 @@ public record SequentialStudy(Machine machine, SequentialCycle cycle, MoneyStudy
   /** The inquiry on each of the library's machines without a drum that can take it. */
   public static List<SequentialStudy> all(MachineStudy study, PlannedLayout plan) {
     List<SequentialStudy> all = new ArrayList<>();
+    Allowances allowances = Allowances.shipped();
+    Route derived = RouteDerivation.derive(study.inquiry(), allowances);
     for (Machine machine : study.inquiry().machines()) {
       boolean alike =
           machine.kind() == Machine.Kind.TWIN_SPINDLE
@@ -47,18 +49,16 @@ public record SequentialStudy(Machine machine, SequentialCycle cycle, MoneyStudy
       if (alike
           && machine.barFeed().capacityMm() >= study.inquiry().bar().acrossCornersMm()
           && machine.maxPieceLengthMm() >= study.inquiry().part().lengthMm()) {
-        find(study.inquiry(), machine, plan.money()).ifPresent(all::add);
+        find(study.inquiry(), derived, allowances, machine, plan.money()).ifPresent(all::add);
       }
     }
     return all;
   }
 
-  private static Optional<SequentialStudy> find(Inquiry inquiry, Machine machine, MoneyStudy drum) {
+  private static Optional<SequentialStudy> find(
+      Inquiry inquiry, Route derived, Allowances allowances, Machine machine, MoneyStudy drum) {
     GripDiameters diameters = GripDiameters.of(inquiry.part(), inquiry.bar());
-    Allowances allowances = Allowances.shipped();
-    Route route =
-        MachineRoute.adapt(
-            RouteDerivation.derive(inquiry, allowances), machine, inquiry, allowances);
+    Route route = MachineRoute.adapt(derived, machine, inquiry, allowances);
     return SequentialPlan.of(route, machine, diameters)
         .cycle()
         .map(cycle -> new SequentialStudy(machine, cycle, money(inquiry, machine, cycle, drum)));

@@ -47,6 +47,7 @@ public final class StudyRun {
   private final Machine machine;
   private final PlannerSettings settings;
   private final GripDiameters diameters;
+  private final Allowances allowances = Allowances.shipped();
 
   private StudyRun(Inquiry inquiry, Machine machine, PlannerSettings settings) {
     this.inquiry = inquiry;
@@ -70,7 +71,6 @@ public final class StudyRun {
   }
 
   private MachineStudy run(ProgressListener listener, Cancel cancel) {
-    Allowances allowances = Allowances.shipped();
     Route derived =
         MachineRoute.adapt(
             RouteDerivation.derive(inquiry, allowances), machine, inquiry, allowances);
@@ -117,7 +117,7 @@ public final class StudyRun {
         SlackSpending.spend(route, machine, clock, level, new EdgeCost(inquiry, machine), pinned);
     Layout layout = FreeSpeeds.settle(route, clock, slowed);
     Timeline timeline = clock.timeline(layout);
-    Part turned = TurnedPart.of(inquiry, Allowances.shipped());
+    Part turned = TurnedPart.of(inquiry, allowances);
     WorkpieceStates states =
         WorkpieceStates.of(inquiry.bar(), turned, PositionWork.ofLayout(route, machine, layout));
     MoneyStudy money =

@@ -103,27 +103,7 @@ public final class OutsideTurning {
                     + tolerance(step)
                     + " × "
                     + Words.mm(step.lengthMm());
-    draft
-        .tool(
-            step.id(),
-            ToolKind.TURNING_FINISH,
-            CuttingProcess.TURN_FINISH,
-            2 * face.turnedRadiusMm())
-        .ifPresent(
-            choice -> {
-              Cut cut =
-                  TurningWork.finish(
-                      draft,
-                      choice,
-                      Side.OUTSIDE,
-                      OutsideProfile.contourMm(step),
-                      step.roughnessRaUm(),
-                      2 * face.turnedRadiusMm());
-              new OperationMaker(draft, OperationKind.FINISH_TURN, step.id(), rule)
-                  .title("finish turn " + size)
-                  .removes(List.of(skin(face)))
-                  .add(choice, cut);
-            });
+    FinishCut.write(draft, face, rule, "finish turn " + size, skin(face));
   }
 
   /** Chamfers and radii of steps that get no finishing cut: one tool goes round them. */

@@ -4,8 +4,6 @@ import static drumline.route.feature.Words.dia;
 
 import drumline.route.cut.Cut;
 import drumline.route.cut.PlungeWork;
-import drumline.route.cut.TurningWork;
-import drumline.route.cut.TurningWork.Side;
 import drumline.route.draft.Reach;
 import drumline.route.draft.RouteDraft;
 import drumline.route.feature.EdgeLine;
@@ -90,28 +88,8 @@ public final class ValleyTurning {
   }
 
   private void finish(Face face) {
-    OutsideStep step = face.step();
-    draft
-        .tool(
-            step.id(),
-            ToolKind.TURNING_FINISH,
-            CuttingProcess.TURN_FINISH,
-            2 * face.turnedRadiusMm())
-        .ifPresent(
-            choice -> {
-              Cut cut =
-                  TurningWork.finish(
-                      draft,
-                      choice,
-                      Side.OUTSIDE,
-                      OutsideProfile.contourMm(step),
-                      step.roughnessRaUm(),
-                      2 * face.turnedRadiusMm());
-              new OperationMaker(draft, OperationKind.FINISH_TURN, step.id(), "finish-by-grade")
-                  .title("finish turn behind shoulder " + dia(2 * face.turnedRadiusMm()))
-                  .removes(List.of(skin(face)))
-                  .add(choice, cut);
-            });
+    String title = "finish turn behind shoulder " + dia(2 * face.turnedRadiusMm());
+    FinishCut.write(draft, face, "finish-by-grade", title, skin(face));
   }
 
   private CutRegion skin(Face face) {

@@ -1,0 +1,48 @@
+package drumline.route.turning;
+
+import drumline.route.cut.Cut;
+import drumline.route.cut.TurningWork;
+import drumline.route.cut.TurningWork.Side;
+import drumline.route.draft.RouteDraft;
+import drumline.route.feature.OperationMaker;
+import drumline.route.turning.OutsideProfile.Face;
+import drumline.shop.contour.OutsideStep;
+import drumline.shop.material.CuttingProcess;
+import drumline.shop.operation.CutRegion;
+import drumline.shop.operation.OperationKind;
+import drumline.shop.tooling.ToolKind;
+import java.util.List;
+
+/** The finishing cut along one outside step. */
+final class FinishCut {
+  private FinishCut() {}
+
+  /**
+   * Writes the cut into the draft.
+   *
+   * @param ruleId rule that asks for it
+   * @param title as the process sheet says it
+   * @param skin what it takes away
+   */
+  static void write(RouteDraft draft, Face face, String ruleId, String title, CutRegion skin) {
+    OutsideStep step = face.step();
+    double diameter = 2 * face.turnedRadiusMm();
+    draft
+        .tool(step.id(), ToolKind.TURNING_FINISH, CuttingProcess.TURN_FINISH, diameter)
+        .ifPresent(
+            choice -> {
+              Cut cut =
+                  TurningWork.finish(
+                      draft,
+                      choice,
+                      Side.OUTSIDE,
+                      OutsideProfile.contourMm(step),
+                      step.roughnessRaUm(),
+                      diameter);
+              new OperationMaker(draft, OperationKind.FINISH_TURN, step.id(), ruleId)
+                  .title(title)
+                  .removes(List.of(skin))
+                  .add(choice, cut);
+            });
+  }
+}
