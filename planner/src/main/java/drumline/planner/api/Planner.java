@@ -8,6 +8,8 @@ import drumline.planner.cpsat.SolverLibrary;
 import drumline.planner.model.Layout;
 import drumline.planner.model.PlanningProblem;
 import drumline.planner.seed.SeedSearch;
+import drumline.planner.stage.ColumnBound;
+import drumline.planner.stage.StagePlan;
 import drumline.planner.tables.OrderCircle;
 import drumline.planner.tables.ProblemTables;
 import java.util.ArrayList;
@@ -33,8 +35,12 @@ public final class Planner {
     }
     search.bound(CycleBound.of(tables).cycleMs());
     Effort effort = Effort.of(settings, tables.taskCount);
-    new SeedSearch(tables, settings.seed())
-        .search(effort.seedStepCount(), search::layout, cancel::isCancelled);
+    SeedSearch seed = new SeedSearch(tables, settings.seed());
+    seed.search(effort.firstStepCount(), search::layout, cancel::isCancelled);
+    fillStages(tables, effort, search);
+    if (!search.isProven()) {
+      seed.search(effort.seedStepCount(), search::layout, cancel::isCancelled);
+    }
     List<String> notes = new ArrayList<>();
     boolean infeasible = false;
     if (!search.isProven() && !cancel.isCancelled()) {
@@ -48,6 +54,28 @@ public final class Planner {
       }
     }
     return infeasible ? infeasible(problem, search, settings) : result(problem, search, notes);
+  }
+
+  private static void fillStages(ProblemTables tables, Effort effort, Search search) {
+    if (search.best().isEmpty() || search.isProven() || search.isCancelled()) {
+      return;
+    }
+    if (StagePlan.isSuited(tables)) {
+      StagePlan.Outcome outcome =
+          StagePlan.close(
+              tables,
+              search.best().orElseThrow(),
+              search.lowerBoundMs(),
+              effort.setCount(),
+              search::layout,
+              search::isCancelled);
+      search.bound(outcome.lowerBoundMs());
+    }
+    if (!search.isProven() && !search.isCancelled()) {
+      int horizonMs = search.best().orElseThrow().cycleMs();
+      ColumnBound.findCycleMs(tables, horizonMs, effort.setCount(), search::isCancelled)
+          .ifPresent(search::bound);
+    }
   }
 
   private static boolean solve(
