@@ -14,6 +14,7 @@ import drumline.planner.tables.OrderCircle;
 import drumline.planner.tables.ProblemTables;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Supplier;
 
 /**
  * Finds the layout with the shortest cycle and says how far from the best possible it can be.
@@ -28,10 +29,20 @@ public final class Planner {
   /** Plans. */
   public static PlanningResult plan(
       PlanningProblem problem, PlannerSettings settings, ProgressListener listener, Cancel cancel) {
+    return plan(problem, settings, listener, cancel, SolverLibrary::faultText);
+  }
+
+  /** Plans with a solver that may be missing: its fault in a sentence, empty if it can be used. */
+  static PlanningResult plan(
+      PlanningProblem problem,
+      PlannerSettings settings,
+      ProgressListener listener,
+      Cancel cancel,
+      Supplier<String> solverFault) {
     Search search = new Search(listener, cancel);
     ProblemTables tables = new ProblemTables(problem);
     if (!OrderCircle.find(tables).isEmpty() || !Places.everyTaskHasOne(tables)) {
-      return infeasible(problem, search, settings);
+      return infeasible(problem, search, settings, solverFault);
     }
     search.bound(CycleBound.of(tables).cycleMs());
     Effort effort = Effort.of(settings, tables.taskCount);
@@ -44,7 +55,7 @@ public final class Planner {
     List<String> notes = new ArrayList<>();
     boolean infeasible = false;
     if (!search.isProven() && !cancel.isCancelled()) {
-      String fault = SolverLibrary.faultText();
+      String fault = solverFault.get();
       if (fault.isEmpty()) {
         infeasible = solve(tables, effort, search, notes);
       } else {
@@ -53,7 +64,9 @@ public final class Planner {
                 + ". The layout comes from the local search alone; how much better another could be is known by the simple bounds only.");
       }
     }
-    return infeasible ? infeasible(problem, search, settings) : result(problem, search, notes);
+    return infeasible
+        ? infeasible(problem, search, settings, solverFault)
+        : result(problem, search, notes);
   }
 
   private static void fillStages(ProblemTables tables, Effort effort, Search search) {
@@ -94,6 +107,11 @@ public final class Planner {
       notes.add(
           "The clock stopped the search before its work was done; another run may end with another layout.");
     }
+    if (outcome.isInfeasible() && search.best().isPresent()) {
+      notes.add(
+          "The solver refuses the layout that the local search found; trust the audit, and report this.");
+      return false;
+    }
     return outcome.isInfeasible();
   }
 
@@ -117,8 +135,11 @@ public final class Planner {
   }
 
   private static PlanningResult infeasible(
-      PlanningProblem problem, Search search, PlannerSettings settings) {
-    ConflictSearch conflicts = new ConflictSearch(problem, settings);
+      PlanningProblem problem,
+      Search search,
+      PlannerSettings settings,
+      Supplier<String> solverFault) {
+    ConflictSearch conflicts = new ConflictSearch(problem, settings, solverFault);
     List<String> words = conflicts.find();
     return new PlanningResult.Infeasible(words, search.elapsedMs(), conflicts.notes());
   }

@@ -82,17 +82,45 @@ public final class ColumnBound {
   }
 
   private void list(StageTables stage, int limitMs) {
-    ShortestTimes oracle = new ShortestTimes(stage);
+    PositionSearch search = new PositionSearch(stage);
     SetListing listing = new SetListing(stage, together & counted);
     listing.list(
         (set, parentMs) -> {
-          int time = isComplete() ? oracle.shortestMs(set, parentMs, limitMs) : Integer.MAX_VALUE;
+          int time = isComplete() ? shortestMs(search, set, parentMs, limitMs) : Integer.MAX_VALUE;
           return time <= limitMs ? time : -1;
         },
         (set, time) -> {
           sets.add(set);
           times.add((double) time);
         });
+  }
+
+  /**
+   * Shortest time.
+   *
+   * @param search tries a limit
+   * @param set tasks as bits
+   * @param leastMs a time that it cannot be below
+   * @param limitMs times above are of no interest
+   * @return the time, or less where the search was given up; above the limit if too long
+   */
+  private static int shortestMs(PositionSearch search, long set, int leastMs, int limitMs) {
+    int found = limitMs + 1;
+    int least = leastMs;
+    int trial = limitMs;
+    while (least < found) {
+      PositionSearch.Answer answer = search.search(set, trial);
+      if (answer == PositionSearch.Answer.UNKNOWN) {
+        return least;
+      }
+      if (answer == PositionSearch.Answer.TOO_LONG) {
+        least = trial + 1;
+      } else {
+        found = search.madeMs();
+      }
+      trial = found - 1;
+    }
+    return found;
   }
 
   private int cycleMs(List<StageTables> stages) {
