@@ -17,7 +17,7 @@ record Effort(int firstStepCount, int seedStepCount, int setCount, SolverEffort 
   private static final int LEAST_SETS = 2_000;
   private static final int SETS_PER_S = 1_000;
   private static final int MOST_SETS = 60_000;
-  private static final double SOLVER_SHARE = 0.5;
+  private static final double SOLVER_SHARE = 0.4;
   private static final int MOST_STEPS = 3_000_000;
 
   static Effort of(PlannerSettings settings, int taskCount) {
