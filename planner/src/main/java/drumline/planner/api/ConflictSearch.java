@@ -2,7 +2,6 @@ package drumline.planner.api;
 
 import drumline.planner.cpsat.LayoutSolver;
 import drumline.planner.cpsat.SolverEffort;
-import drumline.planner.cpsat.SolverLibrary;
 import drumline.planner.cpsat.Watch;
 import drumline.planner.model.PlanningProblem;
 import drumline.planner.tables.OrderCircle;
@@ -10,6 +9,7 @@ import drumline.planner.tables.ProblemTables;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.TreeSet;
+import java.util.function.Supplier;
 
 /**
  * Finds a small set of rules that cannot hold together: halves the rules again and again and keeps
@@ -24,10 +24,12 @@ final class ConflictSearch {
   private final List<Rule> rules;
   private final SolverEffort trial;
   private final long untilMs;
+  private final Supplier<String> solverFault;
   private boolean anyUndecided;
   private final TreeSet<String> notes = new TreeSet<>();
 
-  ConflictSearch(PlanningProblem problem, PlannerSettings settings) {
+  ConflictSearch(PlanningProblem problem, PlannerSettings settings, Supplier<String> solverFault) {
+    this.solverFault = solverFault;
     this.problem = problem;
     rules = RuleList.of(problem);
     untilMs =
@@ -86,8 +88,8 @@ final class ConflictSearch {
     if (!OrderCircle.find(tables).isEmpty() || !Places.everyTaskHasOne(tables)) {
       return false;
     }
-    if (!SolverLibrary.faultText().isEmpty()) {
-      notes.add(SolverLibrary.faultText());
+    if (!solverFault.get().isEmpty()) {
+      notes.add(solverFault.get());
       anyUndecided = true;
       return true;
     }

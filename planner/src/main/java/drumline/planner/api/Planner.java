@@ -8,10 +8,13 @@ import drumline.planner.cpsat.SolverLibrary;
 import drumline.planner.model.Layout;
 import drumline.planner.model.PlanningProblem;
 import drumline.planner.seed.SeedSearch;
+import drumline.planner.stage.ColumnBound;
+import drumline.planner.stage.StagePlan;
 import drumline.planner.tables.OrderCircle;
 import drumline.planner.tables.ProblemTables;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Supplier;
 
 /**
  * Finds the layout with the shortest cycle and says how far from the best possible it can be.
@@ -26,19 +29,33 @@ public final class Planner {
   /** Plans. */
   public static PlanningResult plan(
       PlanningProblem problem, PlannerSettings settings, ProgressListener listener, Cancel cancel) {
+    return plan(problem, settings, listener, cancel, SolverLibrary::faultText);
+  }
+
+  /** Plans with a solver that may be missing: its fault in a sentence, empty if it can be used. */
+  static PlanningResult plan(
+      PlanningProblem problem,
+      PlannerSettings settings,
+      ProgressListener listener,
+      Cancel cancel,
+      Supplier<String> solverFault) {
     Search search = new Search(listener, cancel);
     ProblemTables tables = new ProblemTables(problem);
     if (!OrderCircle.find(tables).isEmpty() || !Places.everyTaskHasOne(tables)) {
-      return infeasible(problem, search, settings);
+      return infeasible(problem, search, settings, solverFault);
     }
     search.bound(CycleBound.of(tables).cycleMs());
     Effort effort = Effort.of(settings, tables.taskCount);
-    new SeedSearch(tables, settings.seed())
-        .search(effort.seedStepCount(), search::layout, cancel::isCancelled);
+    SeedSearch seed = new SeedSearch(tables, settings.seed());
+    seed.search(effort.firstStepCount(), search::layout, cancel::isCancelled);
+    fillStages(tables, effort, search);
+    if (!search.isProven()) {
+      seed.search(effort.seedStepCount(), search::layout, cancel::isCancelled);
+    }
     List<String> notes = new ArrayList<>();
     boolean infeasible = false;
     if (!search.isProven() && !cancel.isCancelled()) {
-      String fault = SolverLibrary.faultText();
+      String fault = solverFault.get();
       if (fault.isEmpty()) {
         infeasible = solve(tables, effort, search, notes);
       } else {
@@ -47,7 +64,31 @@ public final class Planner {
                 + ". The layout comes from the local search alone; how much better another could be is known by the simple bounds only.");
       }
     }
-    return infeasible ? infeasible(problem, search, settings) : result(problem, search, notes);
+    return infeasible
+        ? infeasible(problem, search, settings, solverFault)
+        : result(problem, search, notes);
+  }
+
+  private static void fillStages(ProblemTables tables, Effort effort, Search search) {
+    if (search.best().isEmpty() || search.isProven() || search.isCancelled()) {
+      return;
+    }
+    if (StagePlan.isSuited(tables)) {
+      StagePlan.Outcome outcome =
+          StagePlan.close(
+              tables,
+              search.best().orElseThrow(),
+              search.lowerBoundMs(),
+              effort.setCount(),
+              search::layout,
+              search::isCancelled);
+      search.bound(outcome.lowerBoundMs());
+    }
+    if (!search.isProven() && !search.isCancelled()) {
+      int horizonMs = search.best().orElseThrow().cycleMs();
+      ColumnBound.findCycleMs(tables, horizonMs, effort.setCount(), search::isCancelled)
+          .ifPresent(search::bound);
+    }
   }
 
   private static boolean solve(
@@ -65,6 +106,11 @@ public final class Planner {
     if (outcome.hitWallLimit()) {
       notes.add(
           "The clock stopped the search before its work was done; another run may end with another layout.");
+    }
+    if (outcome.isInfeasible() && search.best().isPresent()) {
+      notes.add(
+          "The solver refuses the layout that the local search found; trust the audit, and report this.");
+      return false;
     }
     return outcome.isInfeasible();
   }
@@ -89,8 +135,11 @@ public final class Planner {
   }
 
   private static PlanningResult infeasible(
-      PlanningProblem problem, Search search, PlannerSettings settings) {
-    ConflictSearch conflicts = new ConflictSearch(problem, settings);
+      PlanningProblem problem,
+      Search search,
+      PlannerSettings settings,
+      Supplier<String> solverFault) {
+    ConflictSearch conflicts = new ConflictSearch(problem, settings, solverFault);
     List<String> words = conflicts.find();
     return new PlanningResult.Infeasible(words, search.elapsedMs(), conflicts.notes());
   }

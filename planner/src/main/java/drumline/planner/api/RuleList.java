@@ -18,21 +18,7 @@ final class RuleList {
 
   static List<Rule> of(PlanningProblem problem) {
     List<Rule> rules = new ArrayList<>();
-    for (Task task : problem.tasks()) {
-      rules.add(new Rule(slidesWords(task), p -> withTask(p, task.id(), t -> openSlides(p, t))));
-      if (task.modes().stream().anyMatch(Mode::isOverloaded)) {
-        rules.add(
-            new Rule(
-                named(task) + " loads the spindle or collet above 1000 ‰ in some modes",
-                p -> withTask(p, task.id(), RuleList::unloaded)));
-      }
-      if (task.modes().stream().anyMatch(m -> m.end() != Mode.End.EITHER)) {
-        rules.add(
-            new Rule(
-                named(task) + " has modes for one end only",
-                p -> withTask(p, task.id(), RuleList::eitherEnd)));
-      }
-    }
+    problem.tasks().forEach(task -> addTask(task, rules));
     for (Slide slide : problem.slides()) {
       rules.add(
           new Rule(
@@ -61,6 +47,22 @@ final class RuleList {
       rules.add(new Rule(pinWords(pin), p -> p.withPins(without(p.pins(), pin))));
     }
     return rules;
+  }
+
+  private static void addTask(Task task, List<Rule> rules) {
+    rules.add(new Rule(slidesWords(task), p -> withTask(p, task.id(), t -> openSlides(p, t))));
+    if (task.modes().stream().anyMatch(Mode::isOverloaded)) {
+      rules.add(
+          new Rule(
+              named(task) + " loads the spindle or collet above 1000 ‰ in some modes",
+              p -> withTask(p, task.id(), RuleList::unloaded)));
+    }
+    if (task.modes().stream().anyMatch(m -> m.end() != Mode.End.EITHER)) {
+      rules.add(
+          new Rule(
+              named(task) + " has modes for one end only",
+              p -> withTask(p, task.id(), RuleList::eitherEnd)));
+    }
   }
 
   private static String named(Task task) {

@@ -3,13 +3,20 @@ package drumline.planner.balance;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
+import java.util.SplittableRandom;
 import java.util.function.BooleanSupplier;
 
 /** Shares tasks with known times among stations so that the fullest one is as short as can be. */
 public final class Balancer {
-  private static final long LOADS_PER_S = 400_000;
+  private static final long STEPS_PER_S = 12_000_000;
   private static final int MOST_LOADS = 10_000;
   private static final int NARROW_LOADS = 60;
+  private static final int BEAM_LOADS = 150;
+  private static final int EXCHANGES_PER_WIDTH = 50_000;
+  private static final int FIRST_WIDTH = 20;
+  private static final long FIRST_EFFORT = 20_000;
+  private final SplittableRandom random = new SplittableRandom(1);
   private final TaskGraph graph;
   private final TaskGraph reversed;
   private final int stationCount;
@@ -26,7 +33,7 @@ public final class Balancer {
     reversed = graph.reversed();
     stationCount = problem.stationCount();
     this.stop = stop;
-    budget = (long) (searchS * LOADS_PER_S);
+    budget = (long) (searchS * STEPS_PER_S);
     deadlineNanos = System.nanoTime() + (long) ((2 * searchS + 1) * 1e9);
     low = LineBounds.cycle(graph, reversed, stationCount);
     high = (int) Math.min(Integer.MAX_VALUE, graph.totalTime);
@@ -75,61 +82,74 @@ public final class Balancer {
 
   private void search() {
     climb();
-    prove();
+    long effort = FIRST_EFFORT;
+    int width = FIRST_WIDTH;
+    while (low < high && budget > 0 && !isStopped()) {
+      int middle = low + (high - 1 - low) / 2;
+      prove(middle, effort, MOST_LOADS);
+      prove(low, effort, MOST_LOADS);
+      prove(high - 1, effort, MOST_LOADS);
+      prove(high - 1, effort, NARROW_LOADS);
+      beam(low, width);
+      beam(high - 1, width);
+      exchange(width * EXCHANGES_PER_WIDTH);
+      effort *= 2;
+      width += width / 2;
+    }
   }
 
-  /** A first sharing: the lowest cycle at which a narrow search from either end succeeds. */
+  /** A first sharing: the lowest cycle, in growing steps, at which a narrow search succeeds. */
   private void climb() {
     int step = 1;
     int cycle = low;
-    while (cycle < high && !isStopped()) {
-      if (tryCycle(cycle, 40L * stationCount * NARROW_LOADS, NARROW_LOADS)
-          == StationSearch.Verdict.ENOUGH) {
-        break;
-      }
-      cycle = Math.min(high, Math.max(low, cycle) + step);
+    while (cycle < high && !isStopped() && !beam(cycle, FIRST_WIDTH)) {
+      cycle = Math.min(high - 1, cycle) + step;
       step += Math.max(1, step / 2);
     }
   }
 
-  /** Closes the gap from below, with more and more effort for each cycle. */
-  private void prove() {
-    long effort = 20_000;
-    while (low < high && budget > 0 && !isStopped()) {
-      int before = high - low;
-      int middle = low + (high - low - 1) / 2;
-      tryCycle(middle, effort, MOST_LOADS);
-      if (low <= middle && high > middle) {
-        tryCycle(low, effort, MOST_LOADS);
-        tryCycle(high - 1, effort, MOST_LOADS);
+  private boolean beam(int cycle, int width) {
+    boolean found = false;
+    for (TaskGraph side : List.of(graph, reversed)) {
+      if (!found && cycle >= low && cycle < high && !isStopped()) {
+        BeamSearch search = new BeamSearch(side, cycle, stationCount, random);
+        Optional<int[]> sharing = search.search(width, BEAM_LOADS, this::isStopped);
+        budget -= search.effort();
+        sharing.ifPresent(this::take);
+        found = sharing.isPresent();
       }
-      if (high - low == before) {
-        effort *= 2;
+    }
+    return found;
+  }
+
+  /** Tries to gain a little, again and again, for as long as it succeeds. */
+  private void exchange(int stepCount) {
+    boolean gained = true;
+    while (gained && low < high && budget > 0 && !isStopped()) {
+      StationExchange search =
+          new StationExchange(graph, reversed, stationCount, stationOf, random);
+      gained = search.search(high - 1, stepCount, this::isStopped);
+      budget -= stepCount / 2;
+      if (gained) {
+        take(search.stationOf());
       }
     }
   }
 
-  private StationSearch.Verdict tryCycle(int cycle, long effort, int mostLoads) {
-    if (cycle < low) {
-      return StationSearch.Verdict.TOO_SHORT;
-    }
-    if (cycle >= high) {
-      return StationSearch.Verdict.ENOUGH;
-    }
+  private void prove(int cycle, long effort, int mostLoads) {
     for (TaskGraph side : List.of(graph, reversed)) {
+      if (cycle < low || cycle >= high || isStopped()) {
+        return;
+      }
       StationSearch search = new StationSearch(side, cycle, stationCount, effort);
       StationSearch.Verdict verdict = search.decide(mostLoads, this::isStopped);
-      budget -= effort - search.budgetLeft();
+      budget -= search.effort();
       if (verdict == StationSearch.Verdict.ENOUGH) {
         take(search.stationOf());
-        return verdict;
-      }
-      if (verdict == StationSearch.Verdict.TOO_SHORT) {
+      } else if (verdict == StationSearch.Verdict.TOO_SHORT) {
         low = Math.max(low, cycle + 1);
-        return verdict;
       }
     }
-    return StationSearch.Verdict.OPEN;
   }
 
   private void take(int[] stations) {

@@ -13,16 +13,22 @@ final class StationLoads {
   private final int[] load;
   private final boolean[] inLoad;
   private final int[] latest;
+  private final double[] key;
   private int size;
   private int openCount;
   private int station;
   private int dueCount;
   private boolean going;
+  private long visits;
   private Taker taker;
 
   StationLoads(TaskGraph graph, int[] latest) {
     this.graph = graph;
     this.latest = latest;
+    key = new double[graph.count];
+    for (int i = 0; i < graph.count; i++) {
+      key[i] = graph.time[i];
+    }
     open = new int[graph.count];
     degree = new int[graph.count];
     load = new int[graph.count];
@@ -59,7 +65,7 @@ final class StationLoads {
         open[openCount++] = i;
       }
     }
-    sortByTime();
+    sortByKey();
     size = 0;
     dueCount = due;
     going = true;
@@ -67,11 +73,11 @@ final class StationLoads {
     return going;
   }
 
-  private void sortByTime() {
+  private void sortByKey() {
     for (int a = 1; a < openCount; a++) {
       int task = open[a];
       int b = a - 1;
-      while (b >= 0 && graph.time[open[b]] < graph.time[task]) {
+      while (b >= 0 && key[open[b]] < key[task]) {
         open[b + 1] = open[b];
         b--;
       }
@@ -84,6 +90,7 @@ final class StationLoads {
   }
 
   private void fill(int from, int left) {
+    visits++;
     boolean full = true;
     int oldCount = openCount;
     for (int p = from; p < oldCount && going; p++) {
@@ -128,6 +135,16 @@ final class StationLoads {
     for (int j : graph.next[task]) {
       degree[j]++;
     }
+  }
+
+  /** Steps of all listings so far. */
+  long visits() {
+    return visits;
+  }
+
+  /** Lists tasks with a higher key first, for as long as it is not set again. */
+  void setKey(int task, double value) {
+    key[task] = value;
   }
 
   /** True if a task waits only for tasks done or in the load. */

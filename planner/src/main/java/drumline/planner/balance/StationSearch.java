@@ -3,7 +3,6 @@ package drumline.planner.balance;
 import java.util.Optional;
 import java.util.PriorityQueue;
 import java.util.function.BooleanSupplier;
-import org.jspecify.annotations.Nullable;
 
 /**
  * Decides whether a cycle suffices for a number of stations: loads stations one after the other
@@ -21,11 +20,12 @@ final class StationSearch {
   private final StationLoads loads;
   private final LoadRule rule;
   private final StateSet seen;
-  private final PriorityQueue<State>[] levels;
+  private final PriorityQueue<FilledStations>[] levels;
   private final long mostIdle;
   private long budget;
+  private long listed;
   private boolean complete = true;
-  private Optional<State> goal = Optional.empty();
+  private Optional<FilledStations> goal = Optional.empty();
 
   /** How a decision ended. */
   enum Verdict {
@@ -37,23 +37,6 @@ final class StationSearch {
     OPEN
   }
 
-  /** A number of stations filled. */
-  static final class State {
-    final long[] done;
-    final int stations;
-    final long idle;
-    final double worth;
-    final @Nullable State parent;
-
-    State(long[] done, int stations, long idle, double worth, @Nullable State parent) {
-      this.done = done;
-      this.stations = stations;
-      this.idle = idle;
-      this.worth = worth;
-      this.parent = parent;
-    }
-  }
-
   @SuppressWarnings("unchecked")
   StationSearch(TaskGraph graph, int cycle, int stationCount, long budget) {
     this.graph = graph;
@@ -63,7 +46,7 @@ final class StationSearch {
     loads = new StationLoads(graph, graph.latestStations(cycle, stationCount));
     rule = new LoadRule(graph, cycle, loads);
     seen = new StateSet();
-    levels = (PriorityQueue<State>[]) new PriorityQueue<?>[stationCount + 1];
+    levels = (PriorityQueue<FilledStations>[]) new PriorityQueue<?>[stationCount + 1];
     for (int k = 0; k <= stationCount; k++) {
       levels[k] = new PriorityQueue<>((a, b) -> Double.compare(a.worth, b.worth));
     }
@@ -75,7 +58,7 @@ final class StationSearch {
     if (mostIdle < 0) {
       return Verdict.TOO_SHORT;
     }
-    levels[0].add(new State(new long[(graph.count + 63) / 64], 0, 0, 0, null));
+    levels[0].add(FilledStations.none(graph));
     int waiting = 1;
     int level = 0;
     while (waiting > 0 && goal.isEmpty()) {
@@ -84,7 +67,7 @@ final class StationSearch {
           return Verdict.OPEN;
         }
         int before = size(level + 1);
-        expand(levels[level].poll(), mostLoads);
+        expand(levels[level].poll(), mostLoads, stop);
         waiting += size(level + 1) - before - 1;
       }
       level = (level + 1) % stationCount;
@@ -99,7 +82,7 @@ final class StationSearch {
     return levels[level].size();
   }
 
-  private void expand(State state, int mostLoads) {
+  private void expand(FilledStations state, int mostLoads, BooleanSupplier stop) {
     int[] taken = {0};
     boolean all =
         loads.list(
@@ -108,26 +91,24 @@ final class StationSearch {
             cycle,
             (load, size, idle) -> {
               budget--;
+              listed++;
               offer(state, load, size, idle);
-              return ++taken[0] < mostLoads && goal.isEmpty() && budget > 0;
+              boolean going = (++taken[0] & 1023) != 0 || !stop.getAsBoolean();
+              return going && taken[0] < mostLoads && goal.isEmpty() && budget > 0;
             });
     complete &= all || goal.isPresent();
   }
 
-  private void offer(State state, int[] load, int size, int idle) {
+  private void offer(FilledStations state, int[] load, int size, int idle) {
     int stations = state.stations + 1;
     long totalIdle = state.idle + idle;
-    long[] done = state.done.clone();
-    int left = 0;
-    for (int p = 0; p < size; p++) {
-      done[load[p] >> 6] |= 1L << (load[p] & 63);
-    }
+    long[] done = state.doneWith(load, size);
+    int left = graph.count;
     for (long word : done) {
-      left += Long.bitCount(word);
+      left -= Long.bitCount(word);
     }
-    left = graph.count - left;
     if (left == 0) {
-      goal = Optional.of(new State(done, stations, 0, 0, state));
+      goal = Optional.of(new FilledStations(done, stations, 0, 0, state));
       return;
     }
     if (totalIdle > mostIdle || rule.isBeaten(state.done, load, size, idle)) {
@@ -137,33 +118,16 @@ final class StationSearch {
       return;
     }
     double worth = totalIdle / (double) stations - SPREAD * (graph.count - left);
-    levels[stations].add(new State(done, stations, totalIdle, worth, state));
+    levels[stations].add(new FilledStations(done, stations, totalIdle, worth, state));
   }
 
-  /** Budget not used. */
-  long budgetLeft() {
-    return budget;
+  /** Effort so far, in steps. */
+  long effort() {
+    return loads.visits() + BeamSearch.STEPS_PER_LOAD * listed;
   }
 
   /** By task: station 1…M of the sharing found. */
   int[] stationOf() {
-    int[] station = new int[graph.count];
-    State state = goal.orElseThrow();
-    State parent = state.parent;
-    while (parent != null) {
-      int number = graph.isReversed ? stationCount + 1 - state.stations : state.stations;
-      for (int i = 0; i < graph.count; i++) {
-        if (isIn(state.done, i) && !isIn(parent.done, i)) {
-          station[i] = number;
-        }
-      }
-      state = parent;
-      parent = state.parent;
-    }
-    return station;
-  }
-
-  private static boolean isIn(long[] set, int task) {
-    return (set[task >> 6] >>> (task & 63) & 1) == 1;
+    return goal.orElseThrow().stationOf(graph, stationCount);
   }
 }

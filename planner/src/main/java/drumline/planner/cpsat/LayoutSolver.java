@@ -64,12 +64,12 @@ public final class LayoutSolver {
 
   /** Starts the search from a layout. */
   public void hint(Layout layout) {
-    new Hint(choice, clock, cycle).give(layout);
+    new KnownLayout(choice, clock, cycle).give(layout);
   }
 
   /** True if the rules of the model admit a finished layout; the model is of no use afterwards. */
   public boolean admits(Layout layout, SolverEffort effort) {
-    new FixedLayout(choice, clock, cycle).fix(layout);
+    new KnownLayout(choice, clock, cycle).fix(layout);
     return run(effort, Watch.NONE).layout().isPresent();
   }
 

@@ -7,12 +7,25 @@ import drumline.planner.api.Planner;
 import drumline.planner.api.PlannerSettings;
 import drumline.planner.api.PlanningResult;
 import drumline.planner.api.ProgressListener;
+import drumline.planner.audit.ModelAudit;
+import drumline.planner.bound.CycleBound;
+import drumline.planner.cpsat.LayoutSolver;
+import drumline.planner.cpsat.SolverEffort;
+import drumline.planner.cpsat.Watch;
+import drumline.planner.model.Layout;
 import drumline.planner.model.PlanningProblem;
+import drumline.planner.seed.SeedSearch;
+import drumline.planner.stage.ColumnBound;
+import drumline.planner.stage.StagePlan;
+import drumline.planner.tables.ProblemTables;
+import java.util.Optional;
 import java.util.OptionalInt;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
-/** The planner finds what trying everything finds, with every rule in play. */
+/**
+ * The planner and each of its methods find what trying everything finds, with every rule in play.
+ */
 class EnumerationTest {
   private static final int PROBLEMS_EACH = 12;
 
@@ -37,6 +50,42 @@ class EnumerationTest {
       assertThat(planned.audit().broken()).as("seed %d", seed).isEmpty();
       assertThat(planned.cycleMs()).as("seed %d", seed).isEqualTo(expected.getAsInt());
       assertThat(planned.isProvenOptimal()).as("seed %d", seed).isTrue();
+      checkEachMethod(seed, problem, expected.getAsInt());
+    }
+  }
+
+  private static void checkEachMethod(int seed, PlanningProblem problem, int cycleMs) {
+    ProblemTables tables = new ProblemTables(problem);
+    int horizonMs = tables.horizonMs();
+    assertThat(CycleBound.of(tables).cycleMs()).as("seed %d", seed).isLessThanOrEqualTo(cycleMs);
+    assertThat(ColumnBound.findCycleMs(tables, horizonMs, 10_000, () -> false).orElseThrow())
+        .as("seed %d", seed)
+        .isLessThanOrEqualTo(cycleMs);
+    for (LayoutSolver.Strength strength : LayoutSolver.Strength.values()) {
+      LayoutSolver.Outcome outcome =
+          new LayoutSolver(tables, 0, horizonMs, strength)
+              .solve(new SolverEffort(5, 20, 1, 1), Watch.NONE);
+      assertThat(outcome.layout().orElseThrow().cycleMs())
+          .as("seed %d, solver %s", seed, strength)
+          .isEqualTo(cycleMs);
+      assertThat(outcome.lowerBoundMs()).as("seed %d", seed).isEqualTo(cycleMs);
+    }
+    checkStages(seed, problem, tables, cycleMs);
+  }
+
+  private static void checkStages(
+      int seed, PlanningProblem problem, ProblemTables tables, int cycleMs) {
+    Optional<Layout> first = new SeedSearch(tables, 1).search(200, l -> {}, () -> false);
+    if (StagePlan.isSuited(tables) && first.isPresent()) {
+      assertThat(ModelAudit.of(problem, first.orElseThrow()).broken())
+          .as("seed %d", seed)
+          .isEmpty();
+      StagePlan.Outcome outcome =
+          StagePlan.close(tables, first.orElseThrow(), 0, 50_000, l -> {}, () -> false);
+      Layout best = outcome.best().orElseThrow();
+      assertThat(ModelAudit.of(problem, best).broken()).as("seed %d", seed).isEmpty();
+      assertThat(best.cycleMs()).as("seed %d, stages", seed).isEqualTo(cycleMs);
+      assertThat(outcome.lowerBoundMs()).as("seed %d, stages", seed).isEqualTo(cycleMs);
     }
   }
 }

@@ -7,8 +7,12 @@ import drumline.planner.api.Planner;
 import drumline.planner.api.PlannerSettings;
 import drumline.planner.api.PlanningResult;
 import drumline.planner.api.ProgressListener;
+import drumline.planner.cpsat.LayoutSolver;
+import drumline.planner.cpsat.SolverEffort;
+import drumline.planner.cpsat.Watch;
 import drumline.planner.model.Layout;
 import drumline.planner.model.PlanningProblem;
+import drumline.planner.tables.ProblemTables;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.atomic.AtomicBoolean;
@@ -28,6 +32,23 @@ class SearchBehaviourTest {
     assertThat(second.layout()).isEqualTo(first.layout());
     assertThat(second.lowerBoundMs()).isEqualTo(first.lowerBoundMs());
     assertThat(first.audit().broken()).isEmpty();
+  }
+
+  @ParameterizedTest
+  @ValueSource(ints = {1, 2})
+  void solverAloneGivesTheSameLayout(int workerCount) {
+    ProblemTables tables = new ProblemTables(MiddlingRoutes.of(3));
+    LayoutSolver.Outcome first = solve(tables, workerCount);
+    LayoutSolver.Outcome second = solve(tables, workerCount);
+    assertThat(first.hitWallLimit()).isFalse();
+    assertThat(second).isEqualTo(first);
+    assertThat(first.layout()).isPresent();
+  }
+
+  private static LayoutSolver.Outcome solve(ProblemTables tables, int workerCount) {
+    LayoutSolver solver =
+        new LayoutSolver(tables, 0, tables.horizonMs(), LayoutSolver.Strength.WITH_LOADS);
+    return solver.solve(new SolverEffort(0.6, 60, workerCount, 5), Watch.NONE);
   }
 
   private static PlanningResult.Planned plan(PlanningProblem problem, PlannerSettings settings) {
