@@ -5,6 +5,7 @@ import com.google.ortools.sat.CpSolver;
 import com.google.ortools.sat.CpSolverStatus;
 import com.google.ortools.sat.IntVar;
 import com.google.ortools.sat.LinearArgument;
+import com.google.ortools.sat.LinearExpr;
 import drumline.planner.bound.PairSavings;
 import drumline.planner.model.Layout;
 import drumline.planner.tables.ProblemTables;
@@ -13,10 +14,14 @@ import java.util.function.ToLongFunction;
 
 /** Searches for the layout with the shortest cycle and proves how short it can be. */
 public final class LayoutSolver {
+  /** The clock counts as the end a little before its time, since the solver stops before it. */
+  private static final double WALL_SHARE = 0.98;
+
   private final CpModel model = new CpModel();
   private final Choice choice;
   private final Clock clock;
   private final IntVar cycle;
+  private final LinearExpr price;
 
   /**
    * How a search ended.
@@ -51,6 +56,7 @@ public final class LayoutSolver {
     clock = new Clock(choice, horizonMs * spindles(tables));
     cycle = model.newIntVar(lowerBoundMs, horizonMs, "cycle");
     SlideRules.add(choice, clock, savings);
+    price = SlideRules.addEquipment(choice);
     OrderRules.add(choice, clock);
     CycleRules.add(choice, clock, cycle);
     if (strength == Strength.WITH_LOADS) {
@@ -79,6 +85,12 @@ public final class LayoutSolver {
     return run(effort, watch);
   }
 
+  /** Searches for the layout with the cheapest equipment within the horizon. */
+  public Outcome solveCheapest(SolverEffort effort, Watch watch) {
+    model.minimize(price);
+    return run(effort, watch);
+  }
+
   /** Searches for any layout. */
   public Outcome solveAny(SolverEffort effort, Watch watch) {
     return run(effort, watch);
@@ -91,7 +103,8 @@ public final class LayoutSolver {
     boolean found = status == CpSolverStatus.OPTIMAL || status == CpSolverStatus.FEASIBLE;
     Optional<Layout> layout = found ? Optional.of(read(solver::value)) : Optional.empty();
     int bound = (int) Math.ceil(solver.bestObjectiveBound() - 1e-6);
-    boolean wall = status != CpSolverStatus.OPTIMAL && solver.wallTime() >= effort.wallS();
+    boolean wall =
+        status != CpSolverStatus.OPTIMAL && solver.wallTime() >= WALL_SHARE * effort.wallS();
     return new Outcome(layout, bound, status == CpSolverStatus.INFEASIBLE, wall);
   }
 

@@ -12,10 +12,10 @@ import drumline.planner.api.PlanningResult;
 import drumline.planner.audit.ModelAudit;
 import drumline.planner.check.TimelineAudit;
 import drumline.planner.check.TimelineReport;
+import drumline.planner.model.EquipmentRules;
 import drumline.planner.model.PlanningProblem;
 import drumline.planner.seed.SeedSearch;
 import drumline.planner.tables.ProblemTables;
-import drumline.planner.translate.OptionNeed;
 import drumline.planner.translate.RouteTranslator;
 import drumline.planner.translate.SpeedRefinement;
 import drumline.planner.translate.Translation;
@@ -24,7 +24,6 @@ import drumline.planner.translate.sample.DrumSample;
 import drumline.planner.translate.sample.RouteSample;
 import drumline.shop.layout.Layout;
 import drumline.shop.layout.Placement;
-import drumline.shop.machine.Equipment;
 import drumline.shop.machine.Machine;
 import drumline.shop.operation.Route;
 import drumline.shop.part.Bar;
@@ -123,13 +122,20 @@ class PlannedTimelineTest {
 
   @Test
   void optionsAreListedOnceForEachSlideWithTheirPrice() {
-    Layout layout = new Layout("test-drum", List.of(new Placement("flats", "3-cross", 0, 0)));
-    List<OptionNeed> needs = OptionNeed.of(RouteSample.pin(), DrumSample.independent(6), layout);
-    assertThat(needs).extracting(OptionNeed::slideId).containsExactly("3-cross", "3-cross");
-    assertThat(needs)
-        .extracting(OptionNeed::equipment)
-        .containsExactly(Equipment.LIVE_TOOL, Equipment.C_AXIS);
-    assertThat(needs.get(0).price().orElseThrow()).isEqualByComparingTo("9000");
-    assertThat(needs.get(1).price()).isEmpty();
+    EquipmentRules equipment =
+        RouteTranslator.translate(
+                RouteSample.pin(), DrumSample.independent(6), PART, BAR, List.of())
+            .translation()
+            .orElseThrow()
+            .problem()
+            .equipment();
+    List<EquipmentRules.Option> onThree =
+        equipment.options().stream().filter(o -> o.slideId().equals("3-cross")).toList();
+    assertThat(onThree)
+        .extracting(EquipmentRules.Option::kind)
+        .containsExactly("live tool", "c axis");
+    assertThat(onThree).allMatch(o -> o.taskIds().contains("flats"));
+    assertThat(onThree.get(0).priceMinor()).isEqualTo(900_000);
+    assertThat(onThree.get(1).priceMinor()).isZero();
   }
 }
