@@ -26,6 +26,7 @@ import picocli.CommandLine.Spec;
       TriageCommand.class,
       RouteCommand.class,
       PlanCommand.class,
+      WhatIfCommand.class,
       BalanceCommand.class,
       SchemaCommand.class
     },

@@ -35,8 +35,8 @@ final class PlanCommand implements Callable<Integer> {
       names = "--machine",
       paramLabel = "NAME",
       description =
-          "Machine of the library; may be given several times. Else the inquiry's own wish, else"
-              + " the best fit.")
+          "Machine of the library; may be given several times; all for every drum. Else the"
+              + " inquiry's own wish, else the best fit.")
   private List<String> machines = List.of();
 
   @Option(
@@ -45,6 +45,11 @@ final class PlanCommand implements Callable<Integer> {
       defaultValue = "5",
       description = "Effort of the search for each machine (default: ${DEFAULT-VALUE}).")
   private double seconds = 5;
+
+  @Option(
+      names = "--advise",
+      description = "Say what would shorten the cycle most, each change planned again.")
+  private boolean advise;
 
   @Option(names = "--seed", paramLabel = "N", defaultValue = "1", hidden = true)
   private int seed = 1;
@@ -71,6 +76,6 @@ final class PlanCommand implements Callable<Integer> {
     if (opened.isWrong()) {
       return ExitCodes.INPUT_WRONG;
     }
-    return new Planning(screen, seconds, seed, out).run(opened, machines);
+    return new Planning(screen, seconds, seed, out).withAdvice(advise).run(opened, machines);
   }
 }

@@ -18,6 +18,9 @@ import java.util.List;
  */
 public record ChooseMachines(List<Machine> machines, List<Problem> problems) {
 
+  /** Word that stands for every machine with a drum. */
+  public static final String ALL = "all";
+
   /** Copies the lists. */
   public ChooseMachines {
     machines = List.copyOf(machines);
@@ -29,6 +32,11 @@ public record ChooseMachines(List<Machine> machines, List<Problem> problems) {
     List<String> wanted = names.isEmpty() ? inquiry.wishes().machines() : names;
     if (wanted.isEmpty()) {
       return best(inquiry, triage);
+    }
+    if (wanted.contains(ALL)) {
+      return new ChooseMachines(
+          inquiry.machines().stream().filter(m -> m.kind() == Machine.Kind.DRUM).toList(),
+          List.of());
     }
     List<Machine> machines = new ArrayList<>();
     List<Problem> problems = new ArrayList<>();

@@ -1,9 +1,11 @@
 package drumline.app.ask;
 
 import drumline.app.listing.MachineListing;
+import drumline.app.replan.Shortening;
+import drumline.app.replan.Shortenings;
 import drumline.app.report.StudyReport;
 import drumline.app.study.MachineStudy;
-import drumline.app.study.StudyRun;
+import drumline.app.study.SideBySide;
 import drumline.economics.triage.Triage;
 import drumline.intake.library.LibraryChange;
 import drumline.planner.api.PlannerSettings;
@@ -19,6 +21,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -29,12 +32,14 @@ import java.util.OptionalDouble;
  * @param triage whether the piece belongs on a multi-spindle
  * @param changes figures of the user's own
  * @param problems machines that are not there, or have no drum
+ * @param shortenings what would shorten the best study's cycle; empty unless it was asked for
  */
 public record PlanInquiry(
     List<MachineStudy> studies,
     Triage triage,
     List<LibraryChange> changes,
-    List<Problem> problems) {
+    List<Problem> problems,
+    List<Shortening> shortenings) {
   private static final int WORKER_COUNT = 2;
 
   /** Copies the lists. */
@@ -42,6 +47,7 @@ public record PlanInquiry(
     studies = List.copyOf(studies);
     changes = List.copyOf(changes);
     problems = List.copyOf(problems);
+    shortenings = List.copyOf(shortenings);
   }
 
   /**
@@ -60,13 +66,39 @@ public record PlanInquiry(
     PlannerSettings settings = new PlannerSettings(searchS, WORKER_COUNT, seed);
     List<MachineStudy> studies = new ArrayList<>();
     if (choice.problems().isEmpty()) {
-      for (Machine machine : choice.machines()) {
-        studies.add(
-            StudyRun.study(
-                inquiry, machine, settings, listener(machine, watch), watch::isCancelled));
-      }
+      SideBySide side =
+          new SideBySide(
+              inquiry, settings, machine -> listener(machine, watch), watch::isCancelled);
+      studies.addAll(
+          machineNames.contains(ChooseMachines.ALL)
+              ? side.planPromising(choice.machines())
+              : side.planAll(choice.machines()));
     }
-    return new PlanInquiry(studies, triage, opened.read().changes(), choice.problems());
+    return new PlanInquiry(studies, triage, opened.read().changes(), choice.problems(), List.of());
+  }
+
+  /**
+   * The same with what would shorten the best study's cycle, each change planned again.
+   *
+   * @param searchS effort for each change, above 0
+   */
+  public PlanInquiry advised(double searchS, SearchWatch watch) {
+    PlannerSettings each = new PlannerSettings(searchS, WORKER_COUNT, 1);
+    List<Shortening> found =
+        findBest().map(study -> Shortenings.of(study, each, watch::isCancelled)).orElse(List.of());
+    return new PlanInquiry(studies, triage, changes, problems, found);
+  }
+
+  /** What would shorten the cycle, one change a line. */
+  public String shorteningText() {
+    if (shortenings.isEmpty()) {
+      return "No single change that was tried shortens the cycle.";
+    }
+    StringBuilder text = new StringBuilder("What would shorten the cycle, each change alone:");
+    for (Shortening one : shortenings) {
+      text.append(String.format(Locale.ROOT, "%n  %6.2f s  %s", one.gainS(), one.words()));
+    }
+    return text.toString();
   }
 
   private static ProgressListener listener(Machine machine, SearchWatch watch) {
@@ -125,7 +157,12 @@ public record PlanInquiry(
 
   private StudyContent content(MachineStudy study, LocalDate date, List<String> files) {
     List<MachineStudy> others = studies.stream().filter(other -> !other.equals(study)).toList();
-    return StudyReport.content(study, others, triage, changes, date, files);
+    return StudyReport.content(
+        study, others, isBest(study) ? shortenings : List.of(), triage, changes, date, files);
+  }
+
+  private boolean isBest(MachineStudy study) {
+    return findBest().map(study::equals).orElse(false);
   }
 
   private Path place(Path folder, MachineStudy study) {

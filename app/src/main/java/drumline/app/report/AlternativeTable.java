@@ -2,6 +2,7 @@ package drumline.app.report;
 
 import static drumline.sheets.Figures.number;
 
+import drumline.app.economic.EconomicCycle;
 import drumline.app.study.MachineStudy;
 import drumline.app.study.PlannedLayout;
 import drumline.app.study.SequentialStudy;
@@ -10,7 +11,6 @@ import drumline.sheets.content.money.ComparisonTable;
 import drumline.sheets.content.money.ComparisonTable.Column;
 import drumline.sheets.content.plain.Tone;
 import drumline.shop.inquiry.Today;
-import drumline.shop.machine.Machine;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -28,9 +28,21 @@ public final class AlternativeTable {
 
   private AlternativeTable() {}
 
-  static ComparisonTable table(MachineStudy study, PlannedLayout plan, List<MachineStudy> others) {
+  static ComparisonTable table(
+      MachineStudy study, PlannedLayout plan, EconomicCycle economic, List<MachineStudy> others) {
     List<Column> columns = new ArrayList<>();
     columns.add(planned(study, plan, Tone.MARKED));
+    economic
+        .findLonger()
+        .ifPresent(
+            point ->
+                columns.add(
+                    column(
+                        study.machine().name() + ", cheapest cycle",
+                        point.cycleS(),
+                        NONE,
+                        point.money(),
+                        Tone.PLAIN)));
     others.forEach(other -> columns.add(planned(other)));
     SequentialStudy.all(study, plan).forEach(one -> columns.add(sequential(one)));
     Today today = study.inquiry().today();
@@ -59,7 +71,7 @@ public final class AlternativeTable {
 
   private static Column planned(MachineStudy study, PlannedLayout plan, Tone tone) {
     return column(
-        study.machine(),
+        study.machine().name(),
         plan.timeline().cycleS(),
         number(plan.lowerBoundS(), 2),
         plan.money(),
@@ -67,14 +79,14 @@ public final class AlternativeTable {
   }
 
   private static Column sequential(SequentialStudy one) {
-    return column(one.machine(), one.cycleS(), NONE, one.money(), Tone.PLAIN);
+    return column(one.machine().name(), one.cycleS(), NONE, one.money(), Tone.PLAIN);
   }
 
   private static Column column(
-      Machine machine, double cycleS, String bound, MoneyStudy money, Tone tone) {
+      String title, double cycleS, String bound, MoneyStudy money, Tone tone) {
     String currency = " " + money.cost().currency();
     return new Column(
-        machine.name(),
+        title,
         List.of(
             number(cycleS, 2),
             bound,

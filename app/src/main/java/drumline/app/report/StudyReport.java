@@ -1,5 +1,7 @@
 package drumline.app.report;
 
+import drumline.app.economic.EconomicCycle;
+import drumline.app.replan.Shortening;
 import drumline.app.study.MachineStudy;
 import drumline.app.study.PlannedLayout;
 import drumline.economics.triage.Triage;
@@ -17,6 +19,7 @@ public final class StudyReport {
    *
    * @param study the study whose sheets are written
    * @param others the same inquiry on other machines, for the comparison
+   * @param shortenings what would shorten the cycle, if it was asked for
    * @param triage whether the piece belongs on a multi-spindle
    * @param changes figures of the user's own
    * @param date day of the study
@@ -26,6 +29,7 @@ public final class StudyReport {
   public static StudyContent content(
       MachineStudy study,
       List<MachineStudy> others,
+      List<Shortening> shortenings,
       Triage triage,
       List<LibraryChange> changes,
       LocalDate date,
@@ -35,18 +39,19 @@ public final class StudyReport {
             .plan()
             .orElseThrow(
                 () -> new IllegalArgumentException("study: no layout, allowed: a planned study"));
+    EconomicCycle economic = EconomicCycle.of(study, plan);
     return new StudyContent(
         HeadFigures.head(study, plan, triage, date),
         HeadFigures.keyFigures(study, plan),
         study.problems(),
-        StudyPictures.pictures(study, plan),
+        StudyPictures.pictures(study, plan, economic, shortenings),
         ProcessRows.positions(study, plan),
         SafetyRows.figures(study, plan),
         ProcessRows.orders(study),
         ToolRows.tools(study, plan),
         ToolRows.equipment(study, plan),
         MoneyRows.money(study, plan),
-        AlternativeTable.table(study, plan, others),
+        AlternativeTable.table(study, plan, economic, others),
         CheckRows.audit(plan),
         CheckRows.assumptions(study, plan, changes),
         files);

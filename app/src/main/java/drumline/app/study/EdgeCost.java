@@ -10,12 +10,13 @@ import java.math.BigDecimal;
 import java.util.function.ToDoubleBiFunction;
 
 /** What edges of one operation and their changes cost for one piece, to compare speeds by. */
-final class EdgeCost implements ToDoubleBiFunction<Operation, Double> {
+public final class EdgeCost implements ToDoubleBiFunction<Operation, Double> {
   private final Inquiry inquiry;
   private final double standingPerMin;
   private final double longestLifeMin = Assumptions.usual().longestLifeMin();
 
-  EdgeCost(Inquiry inquiry, Machine machine) {
+  /** Costs in an inquiry's currency, standing at a machine's rate. */
+  public EdgeCost(Inquiry inquiry, Machine machine) {
     this.inquiry = inquiry;
     MachineCost cost = machine.cost();
     BigDecimal hour = inquiry.rates().convert(cost.hourRate(), cost.currency());

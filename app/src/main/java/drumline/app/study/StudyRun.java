@@ -12,34 +12,23 @@ import drumline.planner.api.PlannerSettings;
 import drumline.planner.api.PlanningResult;
 import drumline.planner.api.ProgressListener;
 import drumline.planner.check.TimelineAudit;
-import drumline.planner.slack.FreeSpeeds;
-import drumline.planner.slack.Levelling;
-import drumline.planner.slack.SlackSpending;
-import drumline.planner.translate.RouteTranslator;
-import drumline.planner.translate.SpeedRefinement;
 import drumline.planner.translate.Translation;
 import drumline.planner.translate.TranslationResult;
-import drumline.route.RouteDerivation;
 import drumline.route.feature.TurnedPart;
-import drumline.route.machine.MachineRoute;
 import drumline.route.rule.Allowances;
 import drumline.shape.proof.RemovalProof;
 import drumline.shape.section.PartSection;
 import drumline.shape.workpiece.PositionWork;
 import drumline.shape.workpiece.WorkpieceStates;
 import drumline.shop.inquiry.Inquiry;
-import drumline.shop.inquiry.Pin;
 import drumline.shop.layout.Layout;
 import drumline.shop.machine.Machine;
 import drumline.shop.operation.OperationKind;
 import drumline.shop.operation.Route;
 import drumline.shop.part.Part;
 import drumline.shop.problem.Problem;
-import drumline.shop.problem.Problem.Severity;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Set;
-import java.util.stream.Collectors;
 
 /** Plans one inquiry on one machine: route, layout, clock, audit, proof, money. */
 public final class StudyRun {
@@ -71,15 +60,12 @@ public final class StudyRun {
   }
 
   private MachineStudy run(ProgressListener listener, Cancel cancel) {
-    Route derived =
-        MachineRoute.adapt(
-            RouteDerivation.derive(inquiry, allowances), machine, inquiry, allowances);
-    List<Problem> problems = new ArrayList<>(derived.problems());
-    if (hasErrors(problems)) {
-      return MachineStudy.unplanned(inquiry, machine, derived, problems);
+    DividedRoute divided = DividedRoute.of(inquiry, machine, allowances);
+    List<Problem> problems = new ArrayList<>(divided.whole().problems());
+    if (divided.isWrong()) {
+      return MachineStudy.unplanned(inquiry, machine, divided.whole(), problems);
     }
-    LongestCut longest = new LongestCut(this::translate);
-    Route route = longest.divide(derived);
+    Route route = divided.route();
     TranslationResult translated = translate(route);
     problems.addAll(translated.problems());
     if (translated.translation().isEmpty()) {
@@ -88,34 +74,27 @@ public final class StudyRun {
     Translation translation = translated.translation().orElseThrow();
     PlanningResult result = Planner.plan(translation.problem(), settings, listener, cancel);
     List<String> notes = new ArrayList<>(translation.notes());
-    longest.divided().forEach(text -> notes.add("Divided so that it does not govern: " + text));
+    divided.divided().forEach(text -> notes.add("Divided so that it does not govern: " + text));
     if (result instanceof PlanningResult.Planned planned) {
       notes.addAll(planned.notes());
       return planned(route, translation, planned, problems, notes);
     }
-    problems.addAll(reasons(result));
+    problems.add(NoLayout.of(machine, result));
     return MachineStudy.unplanned(inquiry, machine, route, problems);
   }
 
   private MachineStudy planned(
-      Route route,
+      Route planRoute,
       Translation translation,
       PlanningResult.Planned planned,
       List<Problem> problems,
       List<String> notes) {
-    Set<String> pinned =
-        inquiry.wishes().pins().stream()
-            .filter(pin -> pin.spindleRevPerMin().isPresent())
-            .map(Pin::operationId)
-            .collect(Collectors.toUnmodifiableSet());
+    drumline.planner.model.Layout cheapest =
+        Planner.cheapest(translation.problem(), planned.layout(), settings);
+    SpentSlack spent = SpentSlack.of(inquiry, machine, planRoute, translation, cheapest);
+    Route route = spent.route();
+    Layout layout = spent.layout();
     CycleClock clock = new CycleClock(route, machine, diameters);
-    Layout fastest =
-        SpeedRefinement.refine(
-            route, machine, diameters, translation.layout(planned.layout()), pinned);
-    Layout level = Levelling.level(translation.problem(), clock, fastest, pinnedAnywhere());
-    Layout slowed =
-        SlackSpending.spend(route, machine, clock, level, new EdgeCost(inquiry, machine), pinned);
-    Layout layout = FreeSpeeds.settle(route, clock, slowed);
     Timeline timeline = clock.timeline(layout);
     Part turned = TurnedPart.of(inquiry, allowances);
     WorkpieceStates states =
@@ -149,38 +128,11 @@ public final class StudyRun {
         .orElse(PartSection.USUAL_POINT_ANGLE_DEG);
   }
 
-  private Set<String> pinnedAnywhere() {
-    return inquiry.wishes().pins().stream()
-        .map(Pin::operationId)
-        .collect(Collectors.toUnmodifiableSet());
-  }
-
   private double partVolumeMm3() {
     return PartSection.of(inquiry.part(), inquiry.bar()).piece().volumeMm3();
   }
 
   private TranslationResult translate(Route route) {
-    return RouteTranslator.translate(
-        route, machine, inquiry.part(), inquiry.bar(), inquiry.wishes().pins());
-  }
-
-  private static boolean hasErrors(List<Problem> problems) {
-    return problems.stream().anyMatch(problem -> problem.severity() == Severity.ERROR);
-  }
-
-  private List<Problem> reasons(PlanningResult result) {
-    List<String> words =
-        result instanceof PlanningResult.Infeasible none
-            ? none.conflicts()
-            : ((PlanningResult.Undecided) result).notes();
-    String found = words.isEmpty() ? "no layout found in the time given" : String.join("; ", words);
-    String code = result instanceof PlanningResult.Infeasible ? "no-layout" : "undecided";
-    return List.of(
-        Problem.error(
-            code,
-            machine.name(),
-            found,
-            "a layout that keeps every rule",
-            "Maybe another machine, one of these rules less, or more time with --seconds."));
+    return DividedRoute.translate(inquiry, machine, route);
   }
 }

@@ -191,7 +191,7 @@ public final class CycleClock {
         workS,
         machine.indexS(),
         governing,
-        1);
+        machine.indexing().piecesPerIndexCount());
   }
 
   private static PositionTimeline withSlack(PositionTimeline p, double slackS) {

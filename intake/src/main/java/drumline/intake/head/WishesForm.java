@@ -24,7 +24,8 @@ public final class WishesForm {
   public static final Form ORDER = Form.of("order", "before", "after", "reason");
 
   /** Keys of a pin. */
-  public static final Form PIN = Form.of("pin", "operation", "position", "slide", "speed");
+  public static final Form PIN =
+      Form.of("pin", "operation", "position", "slide", "speed", "not-position", "with");
 
   private static final String RULE_ID = "user";
 
@@ -62,13 +63,26 @@ public final class WishesForm {
     Optional<Double> speed =
         block.find("speed").map(f -> f.quantity(QuantityKind.ROTATION, Range.POSITIVE));
     String slide = block.text("slide", "");
-    if (position.isEmpty() && speed.isEmpty() && slide.isEmpty()) {
-      block.report("pin-empty", "a pin that fixes nothing", "position, slide or speed", "");
+    Optional<Double> not = block.find("not-position").map(f -> f.number(Range.between(1, 20)));
+    String with = block.text("with", "");
+    boolean placed = position.isPresent() || not.isPresent() || !slide.isEmpty();
+    if (!placed && speed.isEmpty() && with.isEmpty()) {
+      block.report(
+          "pin-empty",
+          "a pin that fixes nothing",
+          "position, not-position, slide, speed or with",
+          "");
     }
     return new Pin(
         operation,
-        position.map(p -> OptionalInt.of((int) Math.round(p))).orElse(OptionalInt.empty()),
+        whole(position),
         slide,
-        speed.map(OptionalDouble::of).orElse(OptionalDouble.empty()));
+        speed.map(OptionalDouble::of).orElse(OptionalDouble.empty()),
+        whole(not),
+        with);
+  }
+
+  private static OptionalInt whole(Optional<Double> number) {
+    return number.map(p -> OptionalInt.of((int) Math.round(p))).orElse(OptionalInt.empty());
   }
 }

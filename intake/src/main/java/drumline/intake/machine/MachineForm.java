@@ -9,6 +9,7 @@ import drumline.intake.form.Words;
 import drumline.intake.head.RatesForm;
 import drumline.shop.machine.BarFeed;
 import drumline.shop.machine.Equipment;
+import drumline.shop.machine.Indexing;
 import drumline.shop.machine.Machine;
 import drumline.shop.machine.MachineCost;
 import drumline.shop.machine.Position;
@@ -32,6 +33,7 @@ public final class MachineForm {
           "title",
           "kind",
           "index",
+          "double-index",
           "longest-piece",
           "drive",
           "workholding",
@@ -52,6 +54,7 @@ public final class MachineForm {
           "machine cost",
           "price",
           "options",
+          "most-options",
           "hour-rate",
           "set-up",
           "machines-per-operator",
@@ -91,7 +94,9 @@ public final class MachineForm {
             block.quantity("index", QuantityKind.TIME, Range.above0To(60)),
             block.quantity("longest-piece", QuantityKind.LENGTH, Range.POSITIVE),
             cost(cost.get()),
-            block.text("source")));
+            block.text("source"),
+            new Indexing(
+                1, block.quantity("double-index", QuantityKind.TIME, Range.above0To(60), 0.0))));
   }
 
   private static Optional<Block> require(Block block, String key, Form form) {
@@ -129,11 +134,33 @@ public final class MachineForm {
         prices.currency(),
         price,
         options,
+        limits(block),
         hourRate,
         block.quantity("set-up", QuantityKind.TIME, Range.POSITIVE) / HOUR_S,
         block.number("machines-per-operator", Range.above0To(20)),
         RatesForm.percent(
             block.quantity("availability", QuantityKind.RATIO, Range.between(0.05, 1))));
+  }
+
+  private static Map<Equipment, Integer> limits(Block block) {
+    Map<Equipment, Integer> limits = new EnumMap<>(Equipment.class);
+    block
+        .find("most-options")
+        .ifPresent(
+            field ->
+                field
+                    .named()
+                    .forEach(
+                        n ->
+                            equipment(n)
+                                .ifPresent(
+                                    e ->
+                                        limits.put(
+                                            e,
+                                            (int)
+                                                Math.round(
+                                                    n.field().number(Range.between(0, 99)))))));
+    return limits;
   }
 
   static Optional<Equipment> equipment(Field.Named named) {

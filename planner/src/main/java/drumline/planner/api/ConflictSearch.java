@@ -8,6 +8,7 @@ import drumline.planner.tables.OrderCircle;
 import drumline.planner.tables.ProblemTables;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.TreeSet;
 import java.util.function.Supplier;
 
@@ -39,6 +40,10 @@ final class ConflictSearch {
 
   /** The rules in conflict, in plain words. */
   List<String> find() {
+    Optional<String> shortage = SeatShortage.find(new ProblemTables(problem));
+    if (shortage.isPresent() && Places.everyTaskHasOne(new ProblemTables(problem))) {
+      return List.of(shortage.orElseThrow());
+    }
     if (!canHold(List.of())) {
       return List.of(
           "the cut-off, the slides' positions and the tasks' modes leave no place even without any other rule");

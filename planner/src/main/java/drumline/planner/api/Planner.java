@@ -4,7 +4,9 @@ import drumline.planner.audit.AuditReport;
 import drumline.planner.audit.ModelAudit;
 import drumline.planner.bound.CycleBound;
 import drumline.planner.cpsat.LayoutSolver;
+import drumline.planner.cpsat.SolverEffort;
 import drumline.planner.cpsat.SolverLibrary;
+import drumline.planner.cpsat.Watch;
 import drumline.planner.model.Layout;
 import drumline.planner.model.PlanningProblem;
 import drumline.planner.seed.SeedSearch;
@@ -24,6 +26,8 @@ import java.util.function.Supplier;
  * clock or a cancel stopped the search, which a note then says.
  */
 public final class Planner {
+  private static final double CHEAPEST_SHARE = 0.1;
+
   private Planner() {}
 
   /** Plans. */
@@ -39,9 +43,11 @@ public final class Planner {
       ProgressListener listener,
       Cancel cancel,
       Supplier<String> solverFault) {
-    Search search = new Search(listener, cancel);
+    Search search = new Search(listener, cancel, problem.equipment()::areKept);
     ProblemTables tables = new ProblemTables(problem);
-    if (!OrderCircle.find(tables).isEmpty() || !Places.everyTaskHasOne(tables)) {
+    if (!OrderCircle.find(tables).isEmpty()
+        || !Places.everyTaskHasOne(tables)
+        || SeatShortage.find(tables).isPresent()) {
       return infeasible(problem, search, settings, solverFault);
     }
     search.bound(CycleBound.of(tables).cycleMs());
@@ -67,6 +73,32 @@ public final class Planner {
     return infeasible
         ? infeasible(problem, search, settings, solverFault)
         : result(problem, search, notes);
+  }
+
+  /**
+   * A layout with the same cycle whose equipment costs less, or the layout itself.
+   *
+   * @param layout a layout that keeps all rules
+   * @param settings effort of the search, of which a quarter is spent
+   */
+  public static Layout cheapest(PlanningProblem problem, Layout layout, PlannerSettings settings) {
+    long priceMinor = problem.equipment().priceMinor(layout);
+    if (priceMinor == 0 || !SolverLibrary.faultText().isEmpty()) {
+      return layout;
+    }
+    ProblemTables tables = new ProblemTables(problem);
+    double workS = settings.searchS() * CHEAPEST_SHARE;
+    LayoutSolver solver =
+        new LayoutSolver(tables, 0, layout.cycleMs(), LayoutSolver.Strength.PLAIN);
+    solver.hint(layout);
+    return solver
+        .solveCheapest(
+            new SolverEffort(workS, 2 * workS + 1, settings.workerCount(), settings.seed()),
+            Watch.NONE)
+        .layout()
+        .filter(found -> problem.equipment().priceMinor(found) < priceMinor)
+        .filter(found -> ModelAudit.of(problem, found).isPassed())
+        .orElse(layout);
   }
 
   private static void fillStages(ProblemTables tables, Effort effort, Search search) {

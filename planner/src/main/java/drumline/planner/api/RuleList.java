@@ -1,5 +1,6 @@
 package drumline.planner.api;
 
+import drumline.planner.model.EquipmentRules;
 import drumline.planner.model.Mode;
 import drumline.planner.model.PairRule;
 import drumline.planner.model.Pin;
@@ -9,7 +10,9 @@ import drumline.planner.model.Slide;
 import drumline.planner.model.SpindleRules;
 import drumline.planner.model.Task;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.function.UnaryOperator;
 
 /** The rules of a problem that can clash, those a person can change most easily last. */
@@ -31,6 +34,15 @@ final class RuleList {
                   + " tool seats",
               p -> openSeats(p, slide)));
     }
+    problem
+        .equipment()
+        .mostByKind()
+        .forEach(
+            (kind, most) ->
+                rules.add(
+                    new Rule(
+                        "the machine takes " + kind + " on " + most + " slides at most",
+                        p -> unlimited(p, kind))));
     if (problem.spindle().drive() == SpindleRules.Drive.COMMON_SPEED) {
       rules.add(new Rule("all positions turn at one common speed", RuleList::ownSpeeds));
     }
@@ -44,7 +56,9 @@ final class RuleList {
       rules.add(new Rule(pairWords(pair), p -> p.withPairRules(without(p.pairRules(), pair))));
     }
     for (Pin pin : problem.pins()) {
-      rules.add(new Rule(pinWords(pin), p -> p.withPins(without(p.pins(), pin))));
+      rules.add(
+          new Rule(
+              pinWords(pin) + atCutOff(problem, pin), p -> p.withPins(without(p.pins(), pin))));
     }
     return rules;
   }
@@ -99,9 +113,20 @@ final class RuleList {
     return reason.isBlank() ? "" : " (" + reason + ")";
   }
 
+  /** The cut-off's place is no rule that can be left out, so a pin against it says so. */
+  private static String atCutOff(PlanningProblem problem, Pin pin) {
+    boolean isCutOff = problem.cutOff().map(c -> c.taskId().equals(pin.taskId())).orElse(false);
+    return isCutOff && pin instanceof Pin.ToPosition to && to.position() != problem.positionCount()
+        ? ", but pieces are cut off in the last position, " + problem.positionCount()
+        : "";
+  }
+
   private static String pinWords(Pin pin) {
     if (pin instanceof Pin.ToPosition to) {
       return pin.taskId() + " is pinned to position " + to.position();
+    }
+    if (pin instanceof Pin.NotInPosition not) {
+      return pin.taskId() + " must not be in position " + not.position();
     }
     if (pin instanceof Pin.ToSlide to) {
       return pin.taskId() + " is pinned to slide " + to.slideId();
@@ -147,6 +172,12 @@ final class RuleList {
             s.topRevPerMin(),
             SpindleRules.Drive.INDEPENDENT,
             s.heldWork()));
+  }
+
+  private static PlanningProblem unlimited(PlanningProblem problem, String kind) {
+    Map<String, Integer> limits = new HashMap<>(problem.equipment().mostByKind());
+    limits.remove(kind);
+    return problem.withEquipment(new EquipmentRules(problem.equipment().options(), limits));
   }
 
   private static <T> List<T> without(List<T> list, T item) {

@@ -3,23 +3,28 @@ package drumline.planner.api;
 import drumline.planner.cpsat.Watch;
 import drumline.planner.model.Layout;
 import java.util.Optional;
+import java.util.function.Predicate;
 
 /** Best layout and bound of a running search; passes each gain on, one at a time. */
 final class Search implements Watch {
   private final ProgressListener listener;
   private final Cancel cancel;
+  private final Predicate<Layout> allowed;
   private final long startNanos = System.nanoTime();
   private Optional<Layout> best = Optional.empty();
   private int lowerBoundMs;
 
-  Search(ProgressListener listener, Cancel cancel) {
+  /** A search that takes only some layouts. */
+  Search(ProgressListener listener, Cancel cancel, Predicate<Layout> allowed) {
+    this.allowed = allowed;
     this.listener = listener;
     this.cancel = cancel;
   }
 
   @Override
   public synchronized void layout(Layout layout) {
-    if (best.isEmpty() || layout.cycleMs() < best.orElseThrow().cycleMs()) {
+    boolean shorter = best.isEmpty() || layout.cycleMs() < best.orElseThrow().cycleMs();
+    if (shorter && allowed.test(layout)) {
       best = Optional.of(layout);
       tell();
     }

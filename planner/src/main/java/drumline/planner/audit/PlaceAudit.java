@@ -1,5 +1,6 @@
 package drumline.planner.audit;
 
+import drumline.planner.model.EquipmentRules;
 import drumline.planner.model.Mode;
 import drumline.planner.model.PairRule;
 import drumline.planner.model.Pin;
@@ -10,6 +11,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
 
 /** Rules on where tasks stand and which follows which. */
 final class PlaceAudit {
@@ -27,7 +31,8 @@ final class PlaceAudit {
         new AuditCheck("seats", seats()),
         new AuditCheck("precedence", precedence()),
         new AuditCheck("pairs", pairs()),
-        new AuditCheck("pins", pins()));
+        new AuditCheck("pins", pins()),
+        new AuditCheck("equipment", equipment()));
   }
 
   private PlacedTask task(String id) {
@@ -123,12 +128,33 @@ final class PlaceAudit {
       PlacedTask t = task(pin.taskId());
       boolean kept =
           !(pin instanceof Pin.ToPosition p && p.position() != t.position())
+              && !(pin instanceof Pin.NotInPosition n && n.position() == t.position())
               && !(pin instanceof Pin.ToSlide s && !s.slideId().equals(t.slide().id()))
               && !(pin instanceof Pin.ToMode m && m.modeIndex() != t.at().modeIndex());
       if (!kept) {
         broken.add(t.words() + " left its pin " + pin);
       }
     }
+    return broken;
+  }
+
+  private List<String> equipment() {
+    Map<String, Set<String>> slidesByKind = new TreeMap<>();
+    for (EquipmentRules.Option option : problem.equipment().options()) {
+      boolean used =
+          option.taskIds().stream().anyMatch(id -> task(id).slide().id().equals(option.slideId()));
+      if (used) {
+        slidesByKind.computeIfAbsent(option.kind(), k -> new TreeSet<>()).add(option.slideId());
+      }
+    }
+    List<String> broken = new ArrayList<>();
+    slidesByKind.forEach(
+        (kind, slides) -> {
+          Integer most = problem.equipment().mostByKind().get(kind);
+          if (most != null && slides.size() > most) {
+            broken.add(kind + " on slides " + slides + ", the machine takes " + most);
+          }
+        });
     return broken;
   }
 }

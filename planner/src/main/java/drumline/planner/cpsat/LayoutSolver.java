@@ -5,6 +5,7 @@ import com.google.ortools.sat.CpSolver;
 import com.google.ortools.sat.CpSolverStatus;
 import com.google.ortools.sat.IntVar;
 import com.google.ortools.sat.LinearArgument;
+import com.google.ortools.sat.LinearExpr;
 import drumline.planner.bound.PairSavings;
 import drumline.planner.model.Layout;
 import drumline.planner.tables.ProblemTables;
@@ -20,6 +21,7 @@ public final class LayoutSolver {
   private final Choice choice;
   private final Clock clock;
   private final IntVar cycle;
+  private final LinearExpr price;
 
   /**
    * How a search ended.
@@ -54,6 +56,7 @@ public final class LayoutSolver {
     clock = new Clock(choice, horizonMs * spindles(tables));
     cycle = model.newIntVar(lowerBoundMs, horizonMs, "cycle");
     SlideRules.add(choice, clock, savings);
+    price = SlideRules.addEquipment(choice);
     OrderRules.add(choice, clock);
     CycleRules.add(choice, clock, cycle);
     if (strength == Strength.WITH_LOADS) {
@@ -79,6 +82,12 @@ public final class LayoutSolver {
   /** Searches for the shortest cycle. */
   public Outcome solve(SolverEffort effort, Watch watch) {
     model.minimize(cycle);
+    return run(effort, watch);
+  }
+
+  /** Searches for the layout with the cheapest equipment within the horizon. */
+  public Outcome solveCheapest(SolverEffort effort, Watch watch) {
+    model.minimize(price);
     return run(effort, watch);
   }
 

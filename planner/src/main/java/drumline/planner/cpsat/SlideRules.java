@@ -1,18 +1,25 @@
 package drumline.planner.cpsat;
 
+import com.google.ortools.sat.BoolVar;
 import com.google.ortools.sat.CumulativeConstraint;
 import com.google.ortools.sat.IntVar;
 import com.google.ortools.sat.IntervalVar;
 import com.google.ortools.sat.LinearExpr;
+import com.google.ortools.sat.LinearExprBuilder;
 import com.google.ortools.sat.Literal;
 import drumline.planner.bound.PairSavings;
+import drumline.planner.model.EquipmentRules;
 import drumline.planner.model.Mode;
 import drumline.planner.tables.ProblemTables;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
 import java.util.function.ToIntFunction;
 
-/** One thing at a time on a slide, and loads of overlapping tasks inside the limit. */
+/**
+ * One thing at a time on a slide, loads of overlapping tasks inside the limit, equipment to buy.
+ */
 final class SlideRules {
   private final Choice choice;
   private final Clock clock;
@@ -33,6 +40,33 @@ final class SlideRules {
       rules.addLoad(k, Mode::spindleSharePermille);
       rules.addLoad(k, Mode::gripSharePermille);
     }
+  }
+
+  /** Binds each option to its users and keeps the limits; the price of what is bought. */
+  static LinearExpr addEquipment(Choice choice) {
+    EquipmentRules equipment = choice.tables.problem.equipment();
+    LinearExprBuilder price = LinearExpr.newBuilder();
+    Map<String, LinearExprBuilder> countByKind = new TreeMap<>();
+    for (EquipmentRules.Option option : equipment.options()) {
+      BoolVar bought = choice.model.newBoolVar("option");
+      int slide = choice.tables.slide(option.slideId());
+      for (String id : option.taskIds()) {
+        Literal here = choice.onSlide[choice.tables.task(id)][slide];
+        if (here != null) {
+          choice.model.addImplication(here, bought);
+        }
+      }
+      price.addTerm(bought, option.priceMinor());
+      countByKind.computeIfAbsent(option.kind(), k -> LinearExpr.newBuilder()).add(bought);
+    }
+    countByKind.forEach(
+        (kind, count) -> {
+          Integer most = equipment.mostByKind().get(kind);
+          if (most != null) {
+            choice.model.addLessOrEqual(count, most);
+          }
+        });
+    return price.build();
   }
 
   private void addSlide(int slide, PairSavings savings) {

@@ -1,6 +1,6 @@
 package drumline.planner.model;
 
-import static drumline.planner.model.Checks.atLeast;
+import static drumline.planner.range.Checks.atLeast;
 
 /**
  * One way of doing a task: spindle condition, speed, time and loads.

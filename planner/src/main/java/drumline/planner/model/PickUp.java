@@ -1,7 +1,7 @@
 package drumline.planner.model;
 
-import static drumline.planner.model.Checks.atLeast;
-import static drumline.planner.model.Checks.between;
+import static drumline.planner.range.Checks.atLeast;
+import static drumline.planner.range.Checks.between;
 
 /**
  * The spindle that grips the front of the piece before the cut-off and carries it to the

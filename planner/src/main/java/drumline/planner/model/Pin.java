@@ -28,4 +28,12 @@ public sealed interface Pin {
    * @param modeIndex index into the task's modes
    */
   record ToMode(String taskId, int modeIndex) implements Pin {}
+
+  /**
+   * The task stands anywhere but in this position.
+   *
+   * @param taskId the pinned task
+   * @param position 1…N, N + 1 for back-working
+   */
+  record NotInPosition(String taskId, int position) implements Pin {}
 }

@@ -16,6 +16,7 @@ import java.util.Optional;
  * @param cutOff the parting task and its bar feed, empty where the last position is like the others
  * @param pickUp the pick-up spindle, empty if there is none
  * @param pins choices fixed by hand
+ * @param equipment equipment that can be bought
  */
 public record PlanningProblem(
     int positionCount,
@@ -27,7 +28,8 @@ public record PlanningProblem(
     int indexMs,
     Optional<CutOff> cutOff,
     Optional<PickUp> pickUp,
-    List<Pin> pins) {
+    List<Pin> pins,
+    EquipmentRules equipment) {
 
   /**
    * Copies the lists and checks that every reference leads somewhere.
@@ -43,6 +45,33 @@ public record PlanningProblem(
     pins = List.copyOf(pins);
     ReferenceCheck.check(
         positionCount, slides, tasks, precedences, pairRules, indexMs, cutOff, pickUp, pins);
+    ReferenceCheck.equipment(equipment, slides, tasks);
+  }
+
+  /** A problem without equipment to buy. */
+  public PlanningProblem(
+      int positionCount,
+      List<Slide> slides,
+      List<Task> tasks,
+      List<Precedence> precedences,
+      List<PairRule> pairRules,
+      SpindleRules spindle,
+      int indexMs,
+      Optional<CutOff> cutOff,
+      Optional<PickUp> pickUp,
+      List<Pin> pins) {
+    this(
+        positionCount,
+        slides,
+        tasks,
+        precedences,
+        pairRules,
+        spindle,
+        indexMs,
+        cutOff,
+        pickUp,
+        pins,
+        EquipmentRules.none());
   }
 
   /** A problem with slides and tasks only: no order, instant spindles, no index time. */
@@ -77,7 +106,8 @@ public record PlanningProblem(
         indexMs,
         cutOff,
         pickUp,
-        pins);
+        pins,
+        equipment);
   }
 
   /** The same with other slides. */
@@ -92,7 +122,8 @@ public record PlanningProblem(
         indexMs,
         cutOff,
         pickUp,
-        pins);
+        pins,
+        equipment);
   }
 
   /** The same with another order of tasks. */
@@ -107,7 +138,8 @@ public record PlanningProblem(
         indexMs,
         cutOff,
         pickUp,
-        pins);
+        pins,
+        equipment);
   }
 
   /** The same with other rules for pairs. */
@@ -122,7 +154,8 @@ public record PlanningProblem(
         indexMs,
         cutOff,
         pickUp,
-        pins);
+        pins,
+        equipment);
   }
 
   /** The same with other spindles. */
@@ -137,7 +170,8 @@ public record PlanningProblem(
         indexMs,
         cutOff,
         pickUp,
-        pins);
+        pins,
+        equipment);
   }
 
   /** The same with another index time. */
@@ -152,7 +186,8 @@ public record PlanningProblem(
         newIndexMs,
         cutOff,
         pickUp,
-        pins);
+        pins,
+        equipment);
   }
 
   /** The same with another cut-off and pick-up. */
@@ -167,7 +202,8 @@ public record PlanningProblem(
         indexMs,
         newCutOff,
         newPickUp,
-        pins);
+        pins,
+        equipment);
   }
 
   /** The same with other pins. */
@@ -182,6 +218,23 @@ public record PlanningProblem(
         indexMs,
         cutOff,
         pickUp,
-        newPins);
+        newPins,
+        equipment);
+  }
+
+  /** The same with other equipment to buy. */
+  public PlanningProblem withEquipment(EquipmentRules newEquipment) {
+    return new PlanningProblem(
+        positionCount,
+        slides,
+        tasks,
+        precedences,
+        pairRules,
+        spindle,
+        indexMs,
+        cutOff,
+        pickUp,
+        pins,
+        newEquipment);
   }
 }

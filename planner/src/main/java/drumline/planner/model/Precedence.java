@@ -1,6 +1,6 @@
 package drumline.planner.model;
 
-import static drumline.planner.model.Checks.atLeast;
+import static drumline.planner.range.Checks.atLeast;
 
 /**
  * One task must be finished before another begins.

@@ -1,7 +1,7 @@
 package drumline.planner.model;
 
-import static drumline.planner.model.Checks.atLeast;
-import static drumline.planner.model.Checks.between;
+import static drumline.planner.range.Checks.atLeast;
+import static drumline.planner.range.Checks.between;
 
 import java.util.HashMap;
 import java.util.HashSet;
@@ -47,6 +47,17 @@ final class ReferenceCheck {
     }
   }
 
+  static void equipment(EquipmentRules equipment, List<Slide> slides, List<Task> tasks) {
+    ReferenceCheck check = new ReferenceCheck();
+    slides.forEach(s -> check.slides.add(s.id()));
+    tasks.forEach(t -> check.tasks.put(t.id(), t));
+    for (EquipmentRules.Option option : equipment.options()) {
+      check.slide("equipment", option.slideId());
+      option.taskIds().forEach(id -> check.task("equipment", id));
+    }
+    equipment.mostByKind().forEach((kind, most) -> atLeast("most of " + kind, most, 0));
+  }
+
   private void addSlides(List<Slide> list, int lastPosition) {
     for (Slide slide : list) {
       between("position of slide " + slide.id(), slide.position(), 1, lastPosition);
@@ -78,6 +89,8 @@ final class ReferenceCheck {
     Task task = task("pins", pin.taskId());
     if (pin instanceof Pin.ToPosition to) {
       between("position of the pin of " + task.id(), to.position(), 1, lastPosition);
+    } else if (pin instanceof Pin.NotInPosition not) {
+      between("position of the pin of " + task.id(), not.position(), 1, lastPosition);
     } else if (pin instanceof Pin.ToSlide to) {
       slide("pin of " + task.id(), to.slideId());
     } else if (pin instanceof Pin.ToMode to) {

@@ -1,7 +1,7 @@
 package drumline.planner.model;
 
-import static drumline.planner.model.Checks.atLeast;
-import static drumline.planner.model.Checks.notBlank;
+import static drumline.planner.range.Checks.atLeast;
+import static drumline.planner.range.Checks.notBlank;
 
 /**
  * A tool slide: it does one thing at a time.

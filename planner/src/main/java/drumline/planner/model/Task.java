@@ -1,6 +1,6 @@
 package drumline.planner.model;
 
-import static drumline.planner.model.Checks.notBlank;
+import static drumline.planner.range.Checks.notBlank;
 
 import java.util.List;
 

@@ -9,6 +9,7 @@ import drumline.shop.machine.SpindleDrive.Coupling;
 import drumline.shop.operation.Operation;
 import drumline.shop.operation.OperationKind;
 import drumline.shop.operation.Route;
+import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
@@ -21,8 +22,8 @@ import java.util.function.ToDoubleBiFunction;
  * tool cost first, until the position sets the cycle or the windows end.
  *
  * <p>Source: the rule that operations beside the bottleneck are slowed to the cycle is [HITOMI]
- * (abstract). Known limits: driven tools keep their speed; on machines with one common speed
- * nothing is slowed, since all positions share it.
+ * (abstract). Driven tools are {@link DrivenTools}' part. On machines with one common speed all
+ * turning at the drum is one group, so that nothing is slowed at the shortest cycle.
  */
 public final class SlackSpending {
   private static final double STEP_RATIO = 0.95;
@@ -65,12 +66,29 @@ public final class SlackSpending {
       Layout layout,
       ToDoubleBiFunction<Operation, Double> toolCost,
       Set<String> pinnedIds) {
-    if (machine.drive().coupling() == Coupling.COMMON) {
-      return layout;
-    }
-    Timeline timeline = clock.timeline(layout);
-    SlackSpending spending =
-        new SlackSpending(route, machine, clock, toolCost, pinnedIds, timeline.cycleS());
+    return spend(
+        route, machine, clock, layout, toolCost, pinnedIds, clock.timeline(layout).cycleS());
+  }
+
+  /**
+   * The layout with slower speeds where they cost no more time than a cycle allows, which may be
+   * longer than the layout's own.
+   *
+   * @param toolCost cost of edges and their changes for one piece, by operation and spindle speed
+   *     in rev/min; any currency
+   * @param pinnedIds operations whose speed the user has fixed; their groups are left alone
+   * @param cycleS cycle that must not be exceeded
+   * @throws IllegalArgumentException if the layout cannot be put on the clock
+   */
+  public static Layout spend(
+      Route route,
+      Machine machine,
+      CycleClock clock,
+      Layout layout,
+      ToDoubleBiFunction<Operation, Double> toolCost,
+      Set<String> pinnedIds,
+      double cycleS) {
+    SlackSpending spending = new SlackSpending(route, machine, clock, toolCost, pinnedIds, cycleS);
     Layout result = layout;
     for (int position = 1; position <= machine.lastPosition() + 1; position++) {
       result = spending.slow(result, position);
@@ -118,13 +136,32 @@ public final class SlackSpending {
     if (position > machine.lastPosition()) {
       return back == null ? List.of() : free(SpeedGroup.of(route, back));
     }
+    if (machine.drive().coupling() == Coupling.COMMON) {
+      return position == 1 ? free(allTurning(timeline)) : List.of();
+    }
     return free(SpeedGroup.of(route, timeline.positions().get(position - 1)));
+  }
+
+  /** All turning at the drum as one group, the cut-off included. */
+  private List<SpeedGroup> allTurning(Timeline timeline) {
+    List<String> ids = new ArrayList<>();
+    double revPerMin = 0;
+    for (PositionTimeline one : timeline.positions()) {
+      for (SpeedGroup group : SpeedGroup.of(route, one)) {
+        ids.addAll(group.operationIds());
+        revPerMin = group.revPerMin();
+      }
+    }
+    return ids.isEmpty() ? List.of() : List.of(new SpeedGroup(ids, revPerMin));
   }
 
   private List<SpeedGroup> free(List<SpeedGroup> groups) {
     return groups.stream()
         .filter(group -> group.operationIds().stream().noneMatch(pinnedIds::contains))
-        .filter(group -> group.operationIds().stream().noneMatch(this::isParting))
+        .filter(
+            group ->
+                machine.drive().coupling() == Coupling.COMMON
+                    || group.operationIds().stream().noneMatch(this::isParting))
         .toList();
   }
 

@@ -35,6 +35,7 @@ public final class StagePlan {
     return tables.taskCount > 0
         && tables.taskCount <= MOST_TASKS
         && !tables.isCommonSpeed()
+        && tables.problem.equipment().mostByKind().isEmpty()
         && !overlapsCut
         && (tables.problem.pickUp().isEmpty() || tables.modesOf[tables.cutTask].length == 1);
   }

@@ -48,6 +48,9 @@ final class Choices {
     if (pin instanceof Pin.ToPosition to) {
       return tables.stageOfSlide[slide] == to.position() - 1;
     }
+    if (pin instanceof Pin.NotInPosition not) {
+      return tables.stageOfSlide[slide] != not.position() - 1;
+    }
     if (pin instanceof Pin.ToSlide to) {
       return tables.slide(to.slideId()) == slide;
     }

@@ -69,12 +69,24 @@ final class PinReader {
         pins.add(new drumline.planner.model.Pin.ToPosition(task.id(), position));
       }
     }
+    if (pin.notPosition().isPresent()) {
+      int position = pin.notPosition().getAsInt();
+      if (position < 1 || position > last) {
+        problems.add(problem("pin-position", pin, "position " + position, "1 to " + last));
+      } else {
+        pins.add(new drumline.planner.model.Pin.NotInPosition(task.id(), position));
+      }
+    }
     if (!pin.slideId().isEmpty()) {
       if (task.slideIds().contains(pin.slideId())) {
         pins.add(new drumline.planner.model.Pin.ToSlide(task.id(), pin.slideId()));
       } else {
         problems.add(
-            problem("pin-slide", pin, "slide " + pin.slideId(), "one of " + task.slideIds()));
+            problem(
+                "pin-slide",
+                pin,
+                "slide " + pin.slideId(),
+                "one of " + String.join(", ", task.slideIds())));
       }
     }
     return pin.spindleRevPerMin().isPresent()

@@ -90,7 +90,8 @@ public final class RouteTranslator {
             Rounding.ms(machine.indexS()),
             cutOffs.stream().findFirst().map(this::cutOff),
             cutOffs.isEmpty() ? Optional.empty() : pickUp(),
-            read.pins());
+            read.pins(),
+            EquipmentList.of(route, machine, read.tasks()));
     return new TranslationResult(
         Optional.of(new Translation(machine.name(), problem, tasks.drumWindows(), tasks.notes())),
         problems);

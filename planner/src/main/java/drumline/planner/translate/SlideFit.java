@@ -15,6 +15,7 @@ import drumline.shop.problem.Problem;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Set;
 import java.util.TreeSet;
 
@@ -85,41 +86,63 @@ final class SlideFit {
     return Problem.error(
         isBack && pickUp == null ? "no-back-working" : "no-slide",
         "operation " + operation.id(),
-        operation.title() + " finds no slide on " + machine.name() + obstacles,
-        isBack && pickUp == null
-            ? "a machine with a pick-up spindle"
-            : "a slide that works from "
-                + operation.slides()
-                + " with "
-                + operation.equipment()
-                + " and a feed force of "
-                + Math.round(operation.loads().feedForceN())
-                + " N",
+        operation.title()
+            + " finds no slide on "
+            + machine.name()
+            + (obstacles.isEmpty() ? "" : ": " + String.join("; ", obstacles)),
+        isBack && pickUp == null ? "a machine with a pick-up spindle" : wanted(operation),
         "Maybe another machine, or less feed or depth of cut.");
+  }
+
+  private static String wanted(Operation operation) {
+    Set<String> sides = new TreeSet<>();
+    operation.slides().forEach(kind -> sides.add(word(kind)));
+    Set<String> equipment = new TreeSet<>();
+    operation.equipment().forEach(kind -> equipment.add(word(kind)));
+    return "a slide of kind "
+        + String.join(" or ", sides)
+        + (equipment.isEmpty() ? "" : " with " + String.join(" and ", equipment))
+        + " and a feed force of "
+        + Math.round(operation.loads().feedForceN())
+        + " N";
+  }
+
+  private static String word(Enum<?> value) {
+    return value.name().toLowerCase(Locale.ROOT).replace('_', ' ');
+  }
+
+  private static String mm(double wayMm) {
+    return String.format(Locale.ROOT, "%.1f mm", wayMm);
   }
 
   /** What keeps an operation from a slide, or an empty text. */
   private static String findObstacle(Operation operation, ToolSlide slide) {
     if (slide.kind() != SlideKind.BACK && !operation.slides().contains(slide.kind())) {
-      return slide.kind() + " slides work from the wrong side";
+      return word(slide.kind()) + " slides work from the wrong side";
     }
     for (Equipment equipment : operation.equipment()) {
       if (!slide.canHave(equipment)) {
-        return slide.id() + " cannot have " + equipment;
+        return slide.id() + " cannot have " + word(equipment);
       }
     }
     if (slide.kind() != SlideKind.BACK
         && !slide.axes().containsAll(axes(operation, slide.kind()))) {
-      return slide.id() + " lacks an axis of " + axes(operation, slide.kind());
+      return slide.id() + " lacks an axis: needs " + axisNames(operation, slide.kind());
     }
     double wayMm = OperationTime.retractMm(operation);
     if (wayMm > slide.strokeMm()) {
-      return slide.id() + " has a stroke of " + slide.strokeMm() + " mm for " + wayMm + " mm";
+      return slide.id() + " has a stroke of " + mm(slide.strokeMm()) + " for " + mm(wayMm);
     }
     if (operation.loads().feedForceN() > slide.thrustN()) {
       return slide.id() + " pushes with " + Math.round(slide.thrustN()) + " N at most";
     }
     return "";
+  }
+
+  private static String axisNames(Operation operation, SlideKind kind) {
+    return axes(operation, kind).stream()
+        .map(Axis::name)
+        .collect(java.util.stream.Collectors.joining(" and "));
   }
 
   private static Set<Axis> axes(Operation operation, SlideKind kind) {

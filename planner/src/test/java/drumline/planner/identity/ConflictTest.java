@@ -7,14 +7,18 @@ import drumline.planner.api.Planner;
 import drumline.planner.api.PlannerSettings;
 import drumline.planner.api.PlanningResult;
 import drumline.planner.api.ProgressListener;
+import drumline.planner.model.EquipmentRules;
 import drumline.planner.model.Mode;
 import drumline.planner.model.PairRule;
 import drumline.planner.model.Pin;
 import drumline.planner.model.PlanningProblem;
 import drumline.planner.model.Precedence;
+import drumline.planner.model.Slide;
 import drumline.planner.model.SpindleRules;
 import drumline.planner.model.Task;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 
 /** Problems without an answer name the rules that cannot hold together, and no others. */
@@ -89,5 +93,47 @@ class ConflictTest {
         plain.tasks().get(0).withModes(List.of(Mode.turning(1000, 10).withShares(1001, 0)));
     assertThat(conflicts(plain.withTasks(List.of(heavy, plain.tasks().get(1)))))
         .containsExactly("A loads the spindle or collet above 1000 ‰ in some modes");
+  }
+
+  @Test
+  void tooFewSeatsAreCounted() {
+    PlanningProblem plain = plain();
+    List<Slide> slides =
+        plain.slides().stream().map(s -> new Slide(s.id(), s.position(), 0, 0)).toList();
+    List<Slide> one = new ArrayList<>(slides);
+    one.set(0, new Slide("1a", 1, 1, 0));
+    assertThat(conflicts(plain.withSlides(one)))
+        .containsExactly("too few tool seats: 2 tools for 1 seats on 1a, 1b, 2a, 2b");
+  }
+
+  @Test
+  void equipmentLimitAgainstPins() {
+    PlanningProblem problem =
+        plain()
+            .withEquipment(
+                new EquipmentRules(
+                    List.of(
+                        new EquipmentRules.Option("live tool", "1a", List.of("A"), 5),
+                        new EquipmentRules.Option("live tool", "2a", List.of("B"), 5)),
+                    Map.of("live tool", 1)))
+            .withPins(List.of(new Pin.ToSlide("A", "1a"), new Pin.ToSlide("B", "2a")));
+    assertThat(conflicts(problem))
+        .containsExactlyInAnyOrder(
+            "the machine takes live tool on 1 slides at most",
+            "A is pinned to slide 1a",
+            "B is pinned to slide 2a");
+  }
+
+  @Test
+  void notHereAgainstTheOnlyPlace() {
+    PlanningProblem plain = plain();
+    Task only = new Task("A", "", List.of("1a"), List.of(Mode.turning(1000, 10)));
+    assertThat(
+            conflicts(
+                plain
+                    .withTasks(List.of(only, plain.tasks().get(1)))
+                    .withPins(List.of(new Pin.NotInPosition("A", 1)))))
+        .containsExactlyInAnyOrder(
+            "A can only be done on slides 1a", "A must not be in position 1");
   }
 }

@@ -1,5 +1,6 @@
 package drumline.planner.identity;
 
+import drumline.planner.model.EquipmentRules;
 import drumline.planner.model.Layout;
 import drumline.planner.model.Mode;
 import drumline.planner.model.PairRule;
@@ -10,6 +11,7 @@ import drumline.planner.model.Slide;
 import drumline.planner.model.Task;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Stream;
 
 /** Two tasks A and B on a drum of two positions with two slides each, one rule at a time. */
@@ -86,6 +88,20 @@ final class RuleCases {
         pinned(plain, new Pin.ToPosition("A", 1), at("1b", 0, "1a", 0), at("2a", 0, "1a", 0)));
     cases.add(
         pinned(plain, new Pin.ToSlide("A", "1b"), at("1b", 0, "1a", 0), at("1a", 0, "1b", 0)));
+    cases.add(
+        pinned(plain, new Pin.NotInPosition("A", 2), at("1b", 0, "1a", 0), at("2a", 0, "1a", 0)));
+    cases.add(
+        new RuleCase(
+            "equipment",
+            "two live tools on a machine that takes one",
+            plain.withEquipment(
+                new EquipmentRules(
+                    List.of(
+                        new EquipmentRules.Option("live tool", "1a", List.of("A", "B"), 5),
+                        new EquipmentRules.Option("live tool", "2a", List.of("A", "B"), 5)),
+                    Map.of("live tool", 1))),
+            at("1a", 0, "2b", 0),
+            at("1a", 0, "2a", 0)));
     PlanningProblem twoModes =
         plain.withTasks(
             List.of(

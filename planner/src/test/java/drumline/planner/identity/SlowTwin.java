@@ -77,6 +77,7 @@ final class SlowTwin {
         boolean kept =
             (pin instanceof Pin.ToMode p && p.modeIndex() == index)
                 || (pin instanceof Pin.ToSlide s && s.slideId().equals(slide.id()))
+                || (pin instanceof Pin.NotInPosition n && n.position() != slide.position())
                 || (pin instanceof Pin.ToPosition q && q.position() == slide.position());
         if (!kept) {
           return false;
@@ -112,6 +113,22 @@ final class SlowTwin {
             || (!share && rule.kind() == PairRule.Kind.MUST_SHARE)) {
           return false;
         }
+      }
+    }
+    for (Map.Entry<String, Integer> limit : problem.equipment().mostByKind().entrySet()) {
+      long bought =
+          problem.equipment().options().stream()
+              .filter(o -> o.kind().equals(limit.getKey()))
+              .filter(
+                  o ->
+                      puts.stream()
+                          .anyMatch(
+                              p ->
+                                  p.slide().id().equals(o.slideId())
+                                      && o.taskIds().contains(p.id())))
+              .count();
+      if (bought > limit.getValue()) {
+        return false;
       }
     }
     List<Integer> speeds =

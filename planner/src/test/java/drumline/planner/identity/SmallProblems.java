@@ -1,6 +1,7 @@
 package drumline.planner.identity;
 
 import drumline.planner.model.CutOff;
+import drumline.planner.model.EquipmentRules;
 import drumline.planner.model.Mode;
 import drumline.planner.model.PairRule;
 import drumline.planner.model.PickUp;
@@ -13,6 +14,7 @@ import drumline.planner.model.SpindleRules;
 import drumline.planner.model.Task;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
 
@@ -57,7 +59,22 @@ final class SmallProblems {
         random.nextInt(4),
         hasCut ? Optional.of(new CutOff(cut, random.nextInt(3), overlapping)) : Optional.empty(),
         hasBack ? Optional.of(pickUp()) : Optional.empty(),
-        random.nextInt(3) == 0 ? List.of(new Pin.ToMode("t0", 0)) : List.of());
+        random.nextInt(3) == 0 ? List.of(new Pin.ToMode("t0", 0)) : List.of(),
+        equipment());
+  }
+
+  /** Now and then one kind of equipment that fewer slides can have than would be used. */
+  private EquipmentRules equipment() {
+    if (random.nextInt(4) > 0) {
+      return EquipmentRules.none();
+    }
+    List<EquipmentRules.Option> options = new ArrayList<>();
+    for (Slide slide : slides) {
+      if (random.nextBoolean()) {
+        options.add(new EquipmentRules.Option("drive", slide.id(), List.of("t0", "t1", "t2"), 3));
+      }
+    }
+    return new EquipmentRules(options, Map.of("drive", random.nextInt(2)));
   }
 
   private Task task(int number, boolean last) {

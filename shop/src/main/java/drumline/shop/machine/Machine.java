@@ -21,6 +21,7 @@ import org.jspecify.annotations.Nullable;
  * @param maxPieceLengthMm longest piece
  * @param cost money
  * @param source where the figures come from
+ * @param indexing whether one piece or two come at each index, and how long two positions take
  */
 public record Machine(
     String name,
@@ -34,7 +35,74 @@ public record Machine(
     double indexS,
     double maxPieceLengthMm,
     MachineCost cost,
-    String source) {
+    String source,
+    Indexing indexing) {
+
+  /** A machine with single indexing only. */
+  public Machine(
+      String name,
+      String title,
+      Kind kind,
+      List<Position> positions,
+      SpindleDrive drive,
+      Workholding workholding,
+      @Nullable PickUp pickUp,
+      BarFeed barFeed,
+      double indexS,
+      double maxPieceLengthMm,
+      MachineCost cost,
+      String source) {
+    this(
+        name,
+        title,
+        kind,
+        positions,
+        drive,
+        workholding,
+        pickUp,
+        barFeed,
+        indexS,
+        maxPieceLengthMm,
+        cost,
+        source,
+        Indexing.single());
+  }
+
+  /** The same machine with other pick-up spindles. */
+  public Machine withPickUp(PickUp newPickUp) {
+    return new Machine(
+        name,
+        title,
+        kind,
+        positions,
+        drive,
+        workholding,
+        newPickUp,
+        barFeed,
+        indexS,
+        maxPieceLengthMm,
+        cost,
+        source,
+        indexing);
+  }
+
+  /** The same machine with other slides. */
+  public Machine withPositions(List<Position> newPositions) {
+    return new Machine(
+        name,
+        title,
+        kind,
+        newPositions,
+        drive,
+        workholding,
+        pickUp,
+        barFeed,
+        indexS,
+        maxPieceLengthMm,
+        cost,
+        source,
+        indexing);
+  }
 
   /** Copies the list. */
   public Machine {

@@ -32,6 +32,23 @@ public record PickUp(
     double orientS,
     List<ToolSlide> slides) {
 
+  /** The same with another number of spindles that take turns. */
+  public PickUp withSpindleCount(int newSpindleCount) {
+    return new PickUp(
+        newSpindleCount,
+        highestRevPerMin,
+        powerKw,
+        torqueNm,
+        gripN,
+        gripS,
+        retractS,
+        ejectS,
+        returnS,
+        runUpRevPerMinPerS,
+        orientS,
+        slides);
+  }
+
   /** Copies the list. */
   public PickUp {
     slides = List.copyOf(slides);

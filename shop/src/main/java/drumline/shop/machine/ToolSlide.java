@@ -35,6 +35,21 @@ public record ToolSlide(
     equipment = Map.copyOf(equipment);
   }
 
+  /** The same slide with other equipment. */
+  public ToolSlide withEquipment(Map<Equipment, Fitting> newEquipment) {
+    return new ToolSlide(
+        id,
+        kind,
+        axes,
+        strokeMm,
+        rapidMPerMin,
+        accelerationMPerS2,
+        thrustN,
+        seatCount,
+        toolShiftS,
+        newEquipment);
+  }
+
   /** Whether the equipment is fitted or can be had. */
   public boolean canHave(Equipment kind) {
     return equipment.getOrDefault(kind, Fitting.NONE) != Fitting.NONE;

@@ -101,6 +101,29 @@ public record CutSpec(
         life);
   }
 
+  /**
+   * The same cut with the driven tool at another speed; what is cut while the spindle stands takes
+   * longer or shorter with it, return strokes included.
+   */
+  public CutSpec withToolSpeed(double newToolRevPerMin) {
+    double newFixedS = revolutionsCount == 0 ? fixedS * toolRevPerMin / newToolRevPerMin : fixedS;
+    return new CutSpec(
+        revolutionsCount,
+        newFixedS,
+        dwellRevCount,
+        lowestRevPerMin,
+        highestRevPerMin,
+        speedLimit,
+        newToolRevPerMin,
+        cuttingDiameterMm,
+        feedMmPerRev,
+        depthMm,
+        passCount,
+        travelMm,
+        approachMm,
+        life);
+  }
+
   /** The same way with another feed, so with other revolutions. */
   public CutSpec withFeed(double newFeedMmPerRev) {
     return new CutSpec(

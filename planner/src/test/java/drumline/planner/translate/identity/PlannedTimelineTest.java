@@ -12,6 +12,7 @@ import drumline.planner.api.PlanningResult;
 import drumline.planner.audit.ModelAudit;
 import drumline.planner.check.TimelineAudit;
 import drumline.planner.check.TimelineReport;
+import drumline.planner.model.EquipmentRules;
 import drumline.planner.model.PlanningProblem;
 import drumline.planner.seed.SeedSearch;
 import drumline.planner.tables.ProblemTables;
@@ -117,5 +118,24 @@ class PlannedTimelineTest {
   @MethodSource("seeds")
   void drawnRoutes(long seed) {
     check(RouteSample.drawn(seed, 8 + (int) (seed % 9)), DrumSample.independent(5));
+  }
+
+  @Test
+  void optionsAreListedOnceForEachSlideWithTheirPrice() {
+    EquipmentRules equipment =
+        RouteTranslator.translate(
+                RouteSample.pin(), DrumSample.independent(6), PART, BAR, List.of())
+            .translation()
+            .orElseThrow()
+            .problem()
+            .equipment();
+    List<EquipmentRules.Option> onThree =
+        equipment.options().stream().filter(o -> o.slideId().equals("3-cross")).toList();
+    assertThat(onThree)
+        .extracting(EquipmentRules.Option::kind)
+        .containsExactly("live tool", "c axis");
+    assertThat(onThree).allMatch(o -> o.taskIds().contains("flats"));
+    assertThat(onThree.get(0).priceMinor()).isEqualTo(900_000);
+    assertThat(onThree.get(1).priceMinor()).isZero();
   }
 }

@@ -1,24 +1,27 @@
-package drumline.planner.model;
+package drumline.planner.range;
 
 /** Range checks whose message names the parameter, its value and what is allowed. */
-final class Checks {
+public final class Checks {
   private Checks() {}
 
-  static void atLeast(String name, long value, long least) {
+  /** The value is at least so much. */
+  public static void atLeast(String name, long value, long least) {
     if (value < least) {
       throw new IllegalArgumentException(
           name + " is " + value + ", allowed: " + least + " or more");
     }
   }
 
-  static void between(String name, long value, long least, long most) {
+  /** The value is in a range. */
+  public static void between(String name, long value, long least, long most) {
     if (value < least || value > most) {
       throw new IllegalArgumentException(
           name + " is " + value + ", allowed: " + least + " to " + most);
     }
   }
 
-  static void notBlank(String name, String value) {
+  /** The text is not blank. */
+  public static void notBlank(String name, String value) {
     if (value.isBlank()) {
       throw new IllegalArgumentException(name + " is empty, allowed: a name");
     }

@@ -1,0 +1,16 @@
+package drumline.bench;
+
+import java.util.List;
+
+/** Something that is measured. */
+public interface BenchCase {
+  /** Name that it is asked for by. */
+  String name();
+
+  /**
+   * Measures.
+   *
+   * @param sample how much of it
+   */
+  List<Measured> run(Sample sample);
+}
