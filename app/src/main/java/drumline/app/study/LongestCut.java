@@ -61,7 +61,8 @@ final class LongestCut {
     }
   }
 
-  private Route divided(Route route) {
+  /** A route with the same operations divided in the same way. */
+  Route divided(Route route) {
     Route result = route;
     for (Map.Entry<String, Integer> entry : parts.entrySet()) {
       if (entry.getValue() > 1) {

@@ -91,7 +91,7 @@ public final class StudyRun {
     longest.divided().forEach(text -> notes.add("Divided so that it does not govern: " + text));
     if (result instanceof PlanningResult.Planned planned) {
       notes.addAll(planned.notes());
-      return planned(route, translation, planned, problems, notes);
+      return planned(route, translation, planned, problems, notes, longest);
     }
     problems.addAll(reasons(result));
     return MachineStudy.unplanned(inquiry, machine, route, problems);
@@ -102,7 +102,8 @@ public final class StudyRun {
       Translation translation,
       PlanningResult.Planned planned,
       List<Problem> problems,
-      List<String> notes) {
+      List<String> notes,
+      LongestCut longest) {
     Set<String> pinned =
         inquiry.wishes().pins().stream()
             .filter(pin -> pin.spindleRevPerMin().isPresent())
@@ -136,6 +137,8 @@ public final class StudyRun {
             RemovalProof.of(
                 inquiry.bar(), turned, states, RemovalProof.USUAL_IGNORED_UM, pointAngleDeg(route)),
             money,
+            new RangeRun(inquiry, machine, allowances, longest::divided, pinned)
+                .find(route, layout, timeline, partVolumeMm3()),
             notes);
     return MachineStudy.planned(inquiry, machine, route, plan, problems);
   }
