@@ -74,9 +74,7 @@ final class HeadFigures {
             "Piece cost",
             number(money.cost().total(), 3),
             money.cost().currency(),
-            plan.range()
-                    .map(r -> range(number(r.costLow(), 3), number(r.costHigh(), 3)))
-                    .orElse("")
+            plan.range().map(r -> range(number(r.costLow(), 3), number(r.costHigh(), 3))).orElse("")
                 + today(study),
             Tone.PLAIN));
     payback(study, money).ifPresent(figures::add);

@@ -21,9 +21,9 @@ import java.util.Map;
 import java.util.Set;
 
 /**
- * Spindle speeds of a layout moved with their windows: operations that turn together keep one speed,
- * at the least of the ratios by which their fastest speeds moved, within every one's window, as long
- * as the windows meet.
+ * Spindle speeds of a layout moved with their windows: operations that turn together keep one
+ * speed, at the least of the ratios by which their fastest speeds moved, within every one's window,
+ * as long as the windows meet.
  *
  * @param was route that the layout was planned for
  * @param now the same operations with moved windows
@@ -31,8 +31,7 @@ import java.util.Set;
  * @param drum its spindles
  * @param pinned operations whose speed the user has fixed
  */
-record MovedSpeeds(
-    Route was, Route now, Machine machine, WorkSpindle drum, Set<String> pinned) {
+record MovedSpeeds(Route was, Route now, Machine machine, WorkSpindle drum, Set<String> pinned) {
 
   static MovedSpeeds of(
       Route was, Route now, Machine machine, GripDiameters diameters, Set<String> pinned) {

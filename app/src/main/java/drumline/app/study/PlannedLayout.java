@@ -21,8 +21,8 @@ import java.util.Optional;
  * @param states the workpiece position by position
  * @param proof whether what is removed leaves the part
  * @param money output and cost
- * @param range cycle and cost at both ends of what the cutting figures may be; empty where the other
- *     figures ask for other operations
+ * @param range cycle and cost at both ends of what the cutting figures may be; empty where the
+ *     other figures ask for other operations
  * @param notes what a person should know about the search
  */
 public record PlannedLayout(

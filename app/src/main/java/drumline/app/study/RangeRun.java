@@ -15,7 +15,7 @@ import drumline.planner.slack.SlackSpending;
 import drumline.planner.translate.SpeedRefinement;
 import drumline.route.RouteDerivation;
 import drumline.route.machine.MachineRoute;
-import drumline.route.rule.Allowances;
+import drumline.route.rule.Practice;
 import drumline.shop.inquiry.Inquiry;
 import drumline.shop.layout.Layout;
 import drumline.shop.machine.Machine;
@@ -32,15 +32,15 @@ import java.util.function.UnaryOperator;
 /**
  * Puts a finished layout on the clock again with the material at its worst and at its best.
  *
- * <p>The route is derived again with the moved windows and force, so that what a print, a spindle or
- * a collet sets stays as it is; the places, the order and the divisions stay; the speeds move with
- * their windows, and are then set by the same steps as the study's own. Nothing is planned again: a
- * layout planned for the other end might be better there.
+ * <p>The route is derived again with the moved windows and force, so that what a print, a spindle
+ * or a collet sets stays as it is; the places, the order and the divisions stay; the speeds move
+ * with their windows, and are then set by the same steps as the study's own. Nothing is planned
+ * again: a layout planned for the other end might be better there.
  */
 final class RangeRun {
   private final Inquiry inquiry;
   private final Machine machine;
-  private final Allowances allowances;
+  private final Practice practice;
   private final UnaryOperator<Route> divide;
   private final Set<String> pinned;
   private final GripDiameters diameters;
@@ -48,20 +48,19 @@ final class RangeRun {
   RangeRun(
       Inquiry inquiry,
       Machine machine,
-      Allowances allowances,
+      Practice practice,
       UnaryOperator<Route> divide,
       Set<String> pinned) {
     this.inquiry = inquiry;
     this.machine = machine;
-    this.allowances = allowances;
+    this.practice = practice;
     this.divide = divide;
     this.pinned = pinned;
     this.diameters = GripDiameters.of(inquiry.part(), inquiry.bar());
   }
 
   /** The range of a layout; empty where the other figures ask for other operations. */
-  Optional<CuttingRange> find(
-      Route route, Layout layout, Timeline timeline, double partVolumeMm3) {
+  Optional<CuttingRange> find(Route route, Layout layout, Timeline timeline, double partVolumeMm3) {
     Planned planned = new Planned(route, layout, timeline, partVolumeMm3);
     Optional<CuttingRange.End> best = end(MaterialSpread.best(inquiry.material()), planned);
     Optional<CuttingRange.End> worst = end(MaterialSpread.worst(inquiry.material()), planned);
@@ -72,8 +71,8 @@ final class RangeRun {
 
   private Optional<CuttingRange.End> end(Material material, Planned planned) {
     Inquiry moved = inquiry.withMaterial(material);
-    Route derived = RouteDerivation.derive(moved, allowances);
-    Route route = divide.apply(MachineRoute.adapt(derived, machine, moved, allowances));
+    Route derived = RouteDerivation.derive(moved, practice);
+    Route route = divide.apply(MachineRoute.adapt(derived, machine, moved, practice.allowances()));
     return ids(route).equals(ids(planned.route()))
         ? Optional.of(end(moved, route, planned))
         : Optional.empty();

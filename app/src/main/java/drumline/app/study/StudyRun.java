@@ -22,7 +22,7 @@ import drumline.planner.translate.TranslationResult;
 import drumline.route.RouteDerivation;
 import drumline.route.feature.TurnedPart;
 import drumline.route.machine.MachineRoute;
-import drumline.route.rule.Allowances;
+import drumline.route.rule.Practice;
 import drumline.shape.proof.RemovalProof;
 import drumline.shape.section.PartSection;
 import drumline.shape.workpiece.PositionWork;
@@ -47,7 +47,7 @@ public final class StudyRun {
   private final Machine machine;
   private final PlannerSettings settings;
   private final GripDiameters diameters;
-  private final Allowances allowances = Allowances.shipped();
+  private final Practice practice = Practice.shipped();
 
   private StudyRun(Inquiry inquiry, Machine machine, PlannerSettings settings) {
     this.inquiry = inquiry;
@@ -73,7 +73,7 @@ public final class StudyRun {
   private MachineStudy run(ProgressListener listener, Cancel cancel) {
     Route derived =
         MachineRoute.adapt(
-            RouteDerivation.derive(inquiry, allowances), machine, inquiry, allowances);
+            RouteDerivation.derive(inquiry, practice), machine, inquiry, practice.allowances());
     List<Problem> problems = new ArrayList<>(derived.problems());
     if (hasErrors(problems)) {
       return MachineStudy.unplanned(inquiry, machine, derived, problems);
@@ -118,7 +118,7 @@ public final class StudyRun {
         SlackSpending.spend(route, machine, clock, level, new EdgeCost(inquiry, machine), pinned);
     Layout layout = FreeSpeeds.settle(route, clock, slowed);
     Timeline timeline = clock.timeline(layout);
-    Part turned = TurnedPart.of(inquiry, allowances);
+    Part turned = TurnedPart.of(inquiry, practice);
     WorkpieceStates states =
         WorkpieceStates.of(inquiry.bar(), turned, PositionWork.ofLayout(route, machine, layout));
     MoneyStudy money =
@@ -137,7 +137,7 @@ public final class StudyRun {
             RemovalProof.of(
                 inquiry.bar(), turned, states, RemovalProof.USUAL_IGNORED_UM, pointAngleDeg(route)),
             money,
-            new RangeRun(inquiry, machine, allowances, longest::divided, pinned)
+            new RangeRun(inquiry, machine, practice, longest::divided, pinned)
                 .find(route, layout, timeline, partVolumeMm3()),
             notes);
     return MachineStudy.planned(inquiry, machine, route, plan, problems);

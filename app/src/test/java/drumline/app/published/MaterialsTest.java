@@ -154,8 +154,7 @@ class MaterialsTest {
     Material worst = MaterialSpread.worst(material);
     Material best = MaterialSpread.best(material);
 
-    assertThat(worst.force().specificForceMpa())
-        .isGreaterThan(material.force().specificForceMpa());
+    assertThat(worst.force().specificForceMpa()).isGreaterThan(material.force().specificForceMpa());
     assertThat(best.force().specificForceMpa()).isLessThan(material.force().specificForceMpa());
     for (int i = 0; i < material.windows().size(); i++) {
       CuttingWindow slow = worst.windows().get(i);

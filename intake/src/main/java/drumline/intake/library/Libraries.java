@@ -99,8 +99,8 @@ public final class Libraries {
   }
 
   /**
-   * The material of this name, if the library has it. The entries that the user wrote or changed are
-   * read with it, so that what is wrong in them is reported; the others are not.
+   * The material of this name, if the library has it. The entries that the user wrote or changed
+   * are read with it, so that what is wrong in them is reported; the others are not.
    */
   public Optional<Material> readMaterial(String name) {
     Library library = library(LibraryKind.MATERIALS);

@@ -33,7 +33,9 @@ public enum LibraryKind {
     return word + "s";
   }
 
-  /** Names of the shipped files, in the order they are read; a later one may copy from an earlier. */
+  /**
+   * Names of the shipped files, in the order they are read; a later one may copy from an earlier.
+   */
   public List<String> files() {
     return this == MATERIALS
         ? List.of(

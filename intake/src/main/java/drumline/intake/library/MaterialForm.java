@@ -44,7 +44,8 @@ public final class MaterialForm {
           "source");
 
   /** Keys of the cutting force. */
-  public static final Form FORCE = Form.of("cutting force", "specific", "exponent", "confidence", "source");
+  public static final Form FORCE =
+      Form.of("cutting force", "specific", "exponent", "confidence", "source");
 
   private static final double MPA_PER_GPA = 1000;
 

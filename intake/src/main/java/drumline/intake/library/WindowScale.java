@@ -49,7 +49,8 @@ final class WindowScale {
   static WindowScale read(Field field) {
     Optional<Block> block = field.block(FORM);
     return new WindowScale(
-        block.map(b -> ratio(b, "speed")).orElse(1.0), block.map(b -> ratio(b, "feed")).orElse(1.0));
+        block.map(b -> ratio(b, "speed")).orElse(1.0),
+        block.map(b -> ratio(b, "feed")).orElse(1.0));
   }
 
   private static double ratio(Block scale, String key) {

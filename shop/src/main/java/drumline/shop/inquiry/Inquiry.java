@@ -49,7 +49,18 @@ public record Inquiry(
   /** The same question with another material. */
   public Inquiry withMaterial(Material newMaterial) {
     return new Inquiry(
-        title, customer, number, part, bar, newMaterial, volumes, shifts, today, rates, wishes,
-        tools, machines);
+        title,
+        customer,
+        number,
+        part,
+        bar,
+        newMaterial,
+        volumes,
+        shifts,
+        today,
+        rates,
+        wishes,
+        tools,
+        machines);
   }
 }

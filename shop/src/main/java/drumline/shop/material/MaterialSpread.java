@@ -4,8 +4,8 @@ package drumline.shop.material;
  * A material at either end of what its cutting figures may be: all of them off to the same side,
  * since a bar that cuts worse than thought does so under every tool.
  *
- * <p>Speed and feed of one window are known apart from each other, so their relative spreads s and f
- * add as the root of their squares: both move by the share w = √(s² + f²) / (s + f) of their own
+ * <p>Speed and feed of one window are known apart from each other, so their relative spreads s and
+ * f add as the root of their squares: both move by the share w = √(s² + f²) / (s + f) of their own
  * spread. The specific force moves the other way, by its whole spread.
  *
  * <p>Source: addition of independent uncertainties, [GUM] clause 5.1.2, from memory; one side for
