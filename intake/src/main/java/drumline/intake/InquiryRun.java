@@ -70,7 +70,8 @@ final class InquiryRun {
   private Optional<Inquiry> inquiry(Block block, Libraries libraries) {
     List<Machine> machines = libraries.machines();
     List<ToolFamily> tools = libraries.tools();
-    LibraryChoice choice = new LibraryChoice(libraries.materials(), machines, tools);
+    LibraryChoice choice =
+        new LibraryChoice(libraries::readMaterial, libraries.designations(), machines, tools);
     Optional<InquiryHead> head = InquiryHead.read(block);
     Optional<Block> wished = block.block("wishes", WishesForm.FORM);
     Wishes wishes = wished.map(WishesForm::read).orElse(WishesForm.none());

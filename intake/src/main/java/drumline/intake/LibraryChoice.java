@@ -12,28 +12,35 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.TreeMap;
-import java.util.stream.Stream;
+import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 
 /**
  * What an inquiry takes from the libraries by name.
  *
- * @param materials the materials
+ * @param materials reads a material by its name
+ * @param designations names of each material, its own first
  * @param machines the machines
  * @param tools the tool families
  */
-record LibraryChoice(List<Material> materials, List<Machine> machines, List<ToolFamily> tools) {
+record LibraryChoice(
+    Function<String, Optional<Material>> materials,
+    List<List<String>> designations,
+    List<Machine> machines,
+    List<ToolFamily> tools) {
 
   /** The material that a field asks for, by name or another designation. */
   Optional<Material> material(Field field) {
     String wanted = plain(field.text());
-    Optional<Material> found =
-        materials.stream()
-            .filter(m -> names(m).anyMatch(name -> plain(name).equals(wanted)))
+    Optional<String> name =
+        designations.stream()
+            .filter(names -> names.stream().anyMatch(n -> plain(n).equals(wanted)))
+            .map(names -> names.get(0))
             .findFirst();
-    if (found.isEmpty()) {
-      List<String> names = materials.stream().map(Material::name).toList();
-      List<String> all = materials.stream().flatMap(LibraryChoice::names).toList();
+    Optional<Material> found = materials.apply(name.orElse(""));
+    if (name.isEmpty()) {
+      List<String> names = designations.stream().map(all -> all.get(0)).toList();
+      List<String> all = designations.stream().flatMap(List::stream).toList();
       field.report(
           "unknown-material",
           field.node().words(),
@@ -41,10 +48,6 @@ record LibraryChoice(List<Material> materials, List<Machine> machines, List<Tool
           Words.maybe(field.text(), all));
     }
     return found;
-  }
-
-  private static Stream<String> names(Material material) {
-    return Stream.concat(Stream.of(material.name()), material.aliases().stream());
   }
 
   private static String plain(String name) {

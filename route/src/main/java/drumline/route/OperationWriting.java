@@ -5,6 +5,8 @@ import drumline.route.driven.DeburrMaking;
 import drumline.route.driven.DrivenHoles;
 import drumline.route.driven.EngravingMaking;
 import drumline.route.driven.FlatsMaking;
+import drumline.route.finish.BurnishMaking;
+import drumline.route.finish.ReachCheck;
 import drumline.route.hole.HoleFinishing;
 import drumline.route.hole.HoleMaking;
 import drumline.route.hole.HolePlan;
@@ -37,9 +39,12 @@ public final class OperationWriting {
     new EngravingMaking(draft).write();
     new DrivenHoles(draft).write();
     new FlatsMaking(draft).write();
+    new BurnishMaking(draft).writeFront();
     new CutOffMaking(draft).write();
     hole(draft, End.BACK);
+    new BurnishMaking(draft).writeBack();
     new DeburrMaking(draft).write();
+    ReachCheck.check(draft);
     PickUpGrip.check(draft);
   }
 

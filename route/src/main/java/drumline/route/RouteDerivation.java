@@ -3,7 +3,7 @@ package drumline.route;
 import drumline.route.draft.RouteDraft;
 import drumline.route.order.OrderWriting;
 import drumline.route.order.UserOrders;
-import drumline.route.rule.Allowances;
+import drumline.route.rule.Practice;
 import drumline.shop.inquiry.Inquiry;
 import drumline.shop.operation.OperationKind;
 import drumline.shop.operation.Route;
@@ -15,14 +15,14 @@ import java.util.List;
 public final class RouteDerivation {
   private RouteDerivation() {}
 
-  /** The route of an inquiry, with the stock allowances and standard times that ship. */
+  /** The route of an inquiry, in the practice that ships. */
   public static Route derive(Inquiry inquiry) {
-    return derive(inquiry, Allowances.shipped());
+    return derive(inquiry, Practice.shipped());
   }
 
   /** The route of an inquiry; what cannot be solved is among the route's problems. */
-  public static Route derive(Inquiry inquiry, Allowances allowances) {
-    RouteDraft draft = new RouteDraft(inquiry, allowances);
+  public static Route derive(Inquiry inquiry, Practice practice) {
+    RouteDraft draft = new RouteDraft(inquiry, practice);
     OperationWriting.write(draft);
     new OrderWriting(draft).write();
     UserOrders.write(draft);

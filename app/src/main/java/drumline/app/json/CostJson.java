@@ -1,10 +1,12 @@
 package drumline.app.json;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import drumline.app.study.CuttingRange;
 import drumline.app.study.MoneyAgainstToday;
 import drumline.economics.study.MoneyStudy;
 import drumline.shop.inquiry.Inquiry;
 import java.math.RoundingMode;
+import java.util.Optional;
 
 /** Writes the cost of {@code plan.json}; amounts with four decimals. */
 final class CostJson {
@@ -12,9 +14,15 @@ final class CostJson {
 
   private CostJson() {}
 
-  static void write(ObjectNode node, Inquiry inquiry, MoneyStudy money) {
+  static void write(
+      ObjectNode node, Inquiry inquiry, MoneyStudy money, Optional<CuttingRange> range) {
     node.put("currency", money.cost().currency());
     node.put("perPiece", money.cost().total().setScale(DECIMALS, RoundingMode.HALF_UP));
+    range.ifPresent(
+        ends -> {
+          node.put("perPieceLow", ends.costLow().setScale(DECIMALS, RoundingMode.HALF_UP));
+          node.put("perPieceHigh", ends.costHigh().setScale(DECIMALS, RoundingMode.HALF_UP));
+        });
     ObjectNode shares = node.putObject("shares");
     money
         .cost()

@@ -72,6 +72,12 @@ public final class PlanJson {
   private static void planned(ObjectNode node, MachineStudy study, PlannedLayout plan) {
     ObjectNode cycle = node.putObject("cycle");
     cycle.put("cycleS", round(plan.timeline().cycleS(), 3));
+    plan.range()
+        .ifPresent(
+            range -> {
+              cycle.put("cycleLowS", round(range.cycleLowS(), 3));
+              cycle.put("cycleHighS", round(range.cycleHighS(), 3));
+            });
     cycle.put("indexS", round(plan.timeline().indexS(), 3));
     cycle.put("governingPosition", plan.timeline().governing());
     cycle.put("lowerBoundS", round(plan.lowerBoundS(), 3));
@@ -92,7 +98,7 @@ public final class PlanJson {
     } else {
       times(node.putObject("backWorking"), back, operations);
     }
-    money(node, study, plan.money());
+    money(node, study, plan);
     audit(node.putObject("audit"), plan);
   }
 
@@ -103,14 +109,15 @@ public final class PlanJson {
     position.operations().forEach(span -> operations.write(list.addObject(), span));
   }
 
-  private static void money(ObjectNode node, MachineStudy study, MoneyStudy money) {
+  private static void money(ObjectNode node, MachineStudy study, PlannedLayout plan) {
+    MoneyStudy money = plan.money();
     ObjectNode output = node.putObject("output");
     output.put("grossPerHour", round(money.output().grossPerHour(), 1));
     output.put("netPerHour", round(money.output().netPerHour(), 1));
     output.put("piecesPerBar", money.bar().loadsPerBarCount() * money.bar().piecesPerLoadCount());
     output.put("barYieldPct", round(money.bar().yieldPct(), 1));
     output.put("machinesNeeded", money.output().machinesCount());
-    CostJson.write(node.putObject("cost"), study.inquiry(), money);
+    CostJson.write(node.putObject("cost"), study.inquiry(), money, plan.range());
   }
 
   private static void audit(ObjectNode node, PlannedLayout plan) {

@@ -8,10 +8,13 @@ import drumline.planner.check.Finding;
 import drumline.sheets.content.AssumptionRow;
 import drumline.sheets.content.AuditRow;
 import drumline.sheets.content.AuditRow.Outcome;
+import drumline.shop.material.Confidence;
+import drumline.shop.material.Material;
 import drumline.shop.operation.Operation;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Set;
 
 /** Checks of the finished layout, and what the study rests on. */
@@ -64,6 +67,7 @@ final class CheckRows {
                 + " N/mm², mc "
                 + study.inquiry().material().force().exponentRatio(),
             study.inquiry().material().force().source()));
+    rows.add(uncertainty(study.inquiry().material(), plan));
     for (String words : Assumptions.usual().words()) {
       int colon = words.indexOf(':');
       rows.add(
@@ -75,6 +79,27 @@ final class CheckRows {
     plan.notes().forEach(note -> rows.add(new AssumptionRow("Planning", note, "the planner")));
     cuttingSources(study).forEach(rows::add);
     return rows;
+  }
+
+  /** How far the cutting figures may be off, and what was done with it. */
+  private static AssumptionRow uncertainty(Material material, PlannedLayout plan) {
+    Confidence.Spread force = material.force().confidence().spread();
+    Confidence.Spread windows = material.confidence().spread();
+    return new AssumptionRow(
+        "Uncertainty of the cutting figures",
+        String.format(
+            Locale.ROOT,
+            "speeds ±%.0f %%, feeds ±%.0f %% where a window says nothing else (%s), force ±%.0f %%"
+                + " (%s)",
+            windows.speedPct(),
+            windows.feedPct(),
+            material.confidence().words(),
+            force.forcePct(),
+            material.force().confidence().words()),
+        plan.range().isPresent()
+            ? "the same layout on the clock with all figures at their worst and at their best; prices"
+                + " as they are"
+            : "no range: other figures would ask for other operations");
   }
 
   /** Each source of cutting values once, with the ways of cutting that it stands behind. */

@@ -45,7 +45,13 @@ final class HeadFigures {
             "Cycle time",
             number(timeline.cycleS(), 2),
             "s",
-            governs(study, timeline) + " governs; index " + number(timeline.indexS(), 2) + " s",
+            plan.range()
+                    .map(r -> range(number(r.cycleLowS(), 1), number(r.cycleHighS(), 1)))
+                    .orElse("")
+                + governs(study, timeline)
+                + " governs; index "
+                + number(timeline.indexS(), 2)
+                + " s",
             Tone.MARKED));
     figures.add(
         figure(
@@ -68,7 +74,8 @@ final class HeadFigures {
             "Piece cost",
             number(money.cost().total(), 3),
             money.cost().currency(),
-            today(study),
+            plan.range().map(r -> range(number(r.costLow(), 3), number(r.costHigh(), 3))).orElse("")
+                + today(study),
             Tone.PLAIN));
     payback(study, money).ifPresent(figures::add);
     figures.add(
@@ -89,6 +96,10 @@ final class HeadFigures {
     return timeline.governing() > study.machine().lastPosition()
         ? "pick-up spindle"
         : "position " + timeline.governing();
+  }
+
+  private static String range(String low, String high) {
+    return low + " to " + high + " with the uncertainty of the cutting figures; ";
   }
 
   private static KeyFigure figure(String label, String value, String unit, String note, Tone tone) {

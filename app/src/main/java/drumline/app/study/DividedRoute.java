@@ -3,8 +3,9 @@ package drumline.app.study;
 import drumline.planner.translate.RouteTranslator;
 import drumline.planner.translate.TranslationResult;
 import drumline.route.RouteDerivation;
+import drumline.route.divide.RouteDivision;
 import drumline.route.machine.MachineRoute;
-import drumline.route.rule.Allowances;
+import drumline.route.rule.Practice;
 import drumline.shop.inquiry.Inquiry;
 import drumline.shop.inquiry.Pin;
 import drumline.shop.machine.Machine;
@@ -13,34 +14,52 @@ import drumline.shop.operation.Route;
 import drumline.shop.problem.Problem.Severity;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 
 /**
  * The route of an inquiry fitted to a machine, with its longest cuts divided.
  *
  * @param whole the route before anything was divided
  * @param route the route to be planned
- * @param divided operations that were divided, with their parts
+ * @param partCounts operations that were divided, with the number of their parts
  */
-public record DividedRoute(Route whole, Route route, List<String> divided) {
+public record DividedRoute(Route whole, Route route, Map<String, Integer> partCounts) {
 
-  /** Copies the list. */
+  /** Copies the map. */
   public DividedRoute {
-    divided = List.copyOf(divided);
+    partCounts = Map.copyOf(partCounts);
   }
 
   /** The route of an inquiry on a machine; undivided where it has errors. */
-  public static DividedRoute of(Inquiry inquiry, Machine machine, Allowances allowances) {
+  public static DividedRoute of(Inquiry inquiry, Machine machine, Practice practice) {
     Route derived =
         together(
             MachineRoute.adapt(
-                RouteDerivation.derive(inquiry, allowances), machine, inquiry, allowances),
+                RouteDerivation.derive(inquiry, practice), machine, inquiry, practice.allowances()),
             inquiry.wishes().pins());
     if (derived.problems().stream().anyMatch(p -> p.severity() == Severity.ERROR)) {
-      return new DividedRoute(derived, derived, List.of());
+      return new DividedRoute(derived, derived, Map.of());
     }
     LongestCut longest = new LongestCut(route -> translate(inquiry, machine, route));
     Route route = longest.divide(derived);
-    return new DividedRoute(derived, route, longest.divided());
+    return new DividedRoute(derived, route, longest.partCounts());
+  }
+
+  /** A route with the same operations, divided in the same way. */
+  public Route divide(Route other) {
+    Route result = other;
+    for (Map.Entry<String, Integer> entry : partCounts.entrySet()) {
+      result = RouteDivision.divide(result, entry.getKey(), entry.getValue());
+    }
+    return result;
+  }
+
+  /** The divided operations in words, for the study's notes. */
+  public List<String> divided() {
+    return partCounts.entrySet().stream()
+        .map(e -> e.getKey() + " in " + e.getValue() + " parts")
+        .sorted()
+        .toList();
   }
 
   /** Whether the route cannot be planned. */

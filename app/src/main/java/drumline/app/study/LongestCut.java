@@ -16,6 +16,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.function.Function;
 
 /**
@@ -108,12 +109,10 @@ final class LongestCut {
     return CycleBound.of(new ProblemTables(problem)).cycleMs();
   }
 
-  /** Operations that were divided, with their parts; for the study's notes. */
-  List<String> divided() {
+  /** Operations that were divided, with the number of their parts. */
+  Map<String, Integer> partCounts() {
     return parts.entrySet().stream()
         .filter(e -> e.getValue() > 1)
-        .map(e -> e.getKey() + " in " + e.getValue() + " parts")
-        .sorted()
-        .toList();
+        .collect(Collectors.toUnmodifiableMap(Map.Entry::getKey, Map.Entry::getValue));
   }
 }

@@ -7,6 +7,7 @@ import drumline.shape.proof.RemovalProof;
 import drumline.shape.workpiece.WorkpieceStates;
 import drumline.shop.layout.Layout;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * A layout on one machine with all that follows from it.
@@ -20,6 +21,8 @@ import java.util.List;
  * @param states the workpiece position by position
  * @param proof whether what is removed leaves the part
  * @param money output and cost
+ * @param range cycle and cost at both ends of what the cutting figures may be; empty where the
+ *     other figures ask for other operations
  * @param notes what a person should know about the search
  */
 public record PlannedLayout(
@@ -32,6 +35,7 @@ public record PlannedLayout(
     WorkpieceStates states,
     RemovalProof proof,
     MoneyStudy money,
+    Optional<CuttingRange> range,
     List<String> notes) {
 
   /** Copies the list. */

@@ -11,7 +11,7 @@ import drumline.economics.study.MoneyCase;
 import drumline.economics.study.MoneyStudy;
 import drumline.route.RouteDerivation;
 import drumline.route.machine.MachineRoute;
-import drumline.route.rule.Allowances;
+import drumline.route.rule.Practice;
 import drumline.shop.inquiry.Inquiry;
 import drumline.shop.inquiry.Rates;
 import drumline.shop.machine.Machine;
@@ -40,8 +40,8 @@ public record SequentialStudy(Machine machine, SequentialCycle cycle, MoneyStudy
   /** The inquiry on each of the library's machines without a drum that can take it. */
   public static List<SequentialStudy> all(MachineStudy study, PlannedLayout plan) {
     List<SequentialStudy> all = new ArrayList<>();
-    Allowances allowances = Allowances.shipped();
-    Route derived = RouteDerivation.derive(study.inquiry(), allowances);
+    Practice practice = Practice.shipped();
+    Route derived = RouteDerivation.derive(study.inquiry(), practice);
     for (Machine machine : study.inquiry().machines()) {
       boolean alike =
           machine.kind() == Machine.Kind.TWIN_SPINDLE
@@ -49,16 +49,16 @@ public record SequentialStudy(Machine machine, SequentialCycle cycle, MoneyStudy
       if (alike
           && machine.barFeed().capacityMm() >= study.inquiry().bar().acrossCornersMm()
           && machine.maxPieceLengthMm() >= study.inquiry().part().lengthMm()) {
-        find(study.inquiry(), derived, allowances, machine, plan.money()).ifPresent(all::add);
+        find(study.inquiry(), derived, practice, machine, plan.money()).ifPresent(all::add);
       }
     }
     return all;
   }
 
   private static Optional<SequentialStudy> find(
-      Inquiry inquiry, Route derived, Allowances allowances, Machine machine, MoneyStudy drum) {
+      Inquiry inquiry, Route derived, Practice practice, Machine machine, MoneyStudy drum) {
     GripDiameters diameters = GripDiameters.of(inquiry.part(), inquiry.bar());
-    Route route = MachineRoute.adapt(derived, machine, inquiry, allowances);
+    Route route = MachineRoute.adapt(derived, machine, inquiry, practice.allowances());
     return SequentialPlan.of(route, machine, diameters)
         .cycle()
         .map(cycle -> new SequentialStudy(machine, cycle, money(inquiry, machine, cycle, drum)));

@@ -31,11 +31,7 @@ record SpentSlack(Route route, Layout layout) {
       Translation translation,
       drumline.planner.model.Layout planned) {
     GripDiameters diameters = GripDiameters.of(inquiry.part(), inquiry.bar());
-    Set<String> speeds =
-        inquiry.wishes().pins().stream()
-            .filter(pin -> pin.spindleRevPerMin().isPresent())
-            .map(Pin::operationId)
-            .collect(Collectors.toUnmodifiableSet());
+    Set<String> speeds = pinnedSpeeds(inquiry);
     Set<String> anywhere =
         inquiry.wishes().pins().stream()
             .map(Pin::operationId)
@@ -50,5 +46,13 @@ record SpentSlack(Route route, Layout layout) {
     double cycleS = clock.timeline(layout).cycleS();
     return new SpentSlack(
         DrivenTools.slow(route, machine, diameters, layout, edges, speeds, cycleS), layout);
+  }
+
+  /** Operations whose speed the user has fixed. */
+  static Set<String> pinnedSpeeds(Inquiry inquiry) {
+    return inquiry.wishes().pins().stream()
+        .filter(pin -> pin.spindleRevPerMin().isPresent())
+        .map(Pin::operationId)
+        .collect(Collectors.toUnmodifiableSet());
   }
 }

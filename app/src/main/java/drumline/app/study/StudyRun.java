@@ -15,7 +15,7 @@ import drumline.planner.check.TimelineAudit;
 import drumline.planner.translate.Translation;
 import drumline.planner.translate.TranslationResult;
 import drumline.route.feature.TurnedPart;
-import drumline.route.rule.Allowances;
+import drumline.route.rule.Practice;
 import drumline.shape.proof.RemovalProof;
 import drumline.shape.section.PartSection;
 import drumline.shape.workpiece.PositionWork;
@@ -36,7 +36,7 @@ public final class StudyRun {
   private final Machine machine;
   private final PlannerSettings settings;
   private final GripDiameters diameters;
-  private final Allowances allowances = Allowances.shipped();
+  private final Practice practice = Practice.shipped();
 
   private StudyRun(Inquiry inquiry, Machine machine, PlannerSettings settings) {
     this.inquiry = inquiry;
@@ -60,7 +60,7 @@ public final class StudyRun {
   }
 
   private MachineStudy run(ProgressListener listener, Cancel cancel) {
-    DividedRoute divided = DividedRoute.of(inquiry, machine, allowances);
+    DividedRoute divided = DividedRoute.of(inquiry, machine, practice);
     List<Problem> problems = new ArrayList<>(divided.whole().problems());
     if (divided.isWrong()) {
       return MachineStudy.unplanned(inquiry, machine, divided.whole(), problems);
@@ -77,26 +77,26 @@ public final class StudyRun {
     divided.divided().forEach(text -> notes.add("Divided so that it does not govern: " + text));
     if (result instanceof PlanningResult.Planned planned) {
       notes.addAll(planned.notes());
-      return planned(route, translation, planned, problems, notes);
+      return planned(divided, translation, planned, problems, notes);
     }
     problems.add(NoLayout.of(machine, result));
     return MachineStudy.unplanned(inquiry, machine, route, problems);
   }
 
   private MachineStudy planned(
-      Route planRoute,
+      DividedRoute divided,
       Translation translation,
       PlanningResult.Planned planned,
       List<Problem> problems,
       List<String> notes) {
     drumline.planner.model.Layout cheapest =
         Planner.cheapest(translation.problem(), planned.layout(), settings);
-    SpentSlack spent = SpentSlack.of(inquiry, machine, planRoute, translation, cheapest);
+    SpentSlack spent = SpentSlack.of(inquiry, machine, divided.route(), translation, cheapest);
     Route route = spent.route();
     Layout layout = spent.layout();
     CycleClock clock = new CycleClock(route, machine, diameters);
     Timeline timeline = clock.timeline(layout);
-    Part turned = TurnedPart.of(inquiry, allowances);
+    Part turned = TurnedPart.of(inquiry, practice);
     WorkpieceStates states =
         WorkpieceStates.of(inquiry.bar(), turned, PositionWork.ofLayout(route, machine, layout));
     MoneyStudy money =
@@ -115,6 +115,8 @@ public final class StudyRun {
             RemovalProof.of(
                 inquiry.bar(), turned, states, RemovalProof.USUAL_IGNORED_UM, pointAngleDeg(route)),
             money,
+            new RangeRun(inquiry, machine, practice, divided::divide, SpentSlack.pinnedSpeeds(inquiry))
+                .find(route, layout, timeline, partVolumeMm3()),
             notes);
     return MachineStudy.planned(inquiry, machine, route, plan, problems);
   }

@@ -24,6 +24,7 @@ import drumline.shop.machine.SpindleDrive;
 import drumline.shop.machine.ToolSlide;
 import drumline.shop.machine.Workholding;
 import drumline.shop.material.CuttingWindow.TaylorConstants;
+import drumline.shop.material.Confidence;
 import drumline.shop.material.IsoGroup;
 import drumline.shop.material.Material;
 import drumline.shop.material.ToolMaterial;
@@ -233,13 +234,14 @@ public final class SampleInquiry {
         430,
         97,
         18,
-        new Material.CuttingForce(780, 0.18, "invented"),
+        new Material.CuttingForce(780, 0.18, Confidence.WEAK, "invented"),
         List.of(),
         money("8"),
         money("4"),
         "EUR",
         Material.ChipForm.SHORT,
         List.of(),
+        Confidence.WEAK,
         "invented");
   }
 

@@ -19,9 +19,11 @@ public final class Reading {
     return problems;
   }
 
-  /** Adds a problem. */
+  /** Adds a problem, once. */
   public void add(Problem problem) {
-    problems.add(problem);
+    if (!problems.contains(problem)) {
+      problems.add(problem);
+    }
   }
 
   /** Whether anything stops the study. */

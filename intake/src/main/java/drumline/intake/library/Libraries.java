@@ -18,6 +18,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.stream.Stream;
 
 /** The three libraries as one inquiry sees them: shipped, then the user's files, then changes. */
@@ -44,7 +45,8 @@ public final class Libraries {
   }
 
   private void addShipped(LibraryKind kind) {
-    add(kind, ShippedText.tree(kind), ShippedText.label(kind), Library.Origin.SHIPPED);
+    ShippedText.trees(kind)
+        .forEach(tree -> add(kind, tree.top(), tree.label(), Library.Origin.SHIPPED));
   }
 
   private void addFile(LibraryKind kind, Path file) {
@@ -78,9 +80,40 @@ public final class Libraries {
     return byKind.values().stream().flatMap(library -> library.changes().stream()).toList();
   }
 
-  /** The materials. */
-  public List<Material> materials() {
-    return blocks(LibraryKind.MATERIALS, MaterialForm.FORM).map(MaterialForm::read).toList();
+  /** The designations of each material, its own name first; nothing else of it is read. */
+  public List<List<String>> designations() {
+    return library(LibraryKind.MATERIALS).entries().entrySet().stream()
+        .map(
+            e ->
+                Stream.concat(
+                        Stream.of(e.getKey()),
+                        e.getValue().find("aliases").stream().flatMap(Libraries::texts))
+                    .toList())
+        .toList();
+  }
+
+  private static Stream<String> texts(Node node) {
+    return node instanceof Node.Listing list
+        ? list.items().stream().flatMap(Libraries::texts)
+        : node instanceof Node.Single single ? Stream.of(single.text().strip()) : Stream.empty();
+  }
+
+  /**
+   * The material of this name, if the library has it. The entries that the user wrote or changed
+   * are read with it, so that what is wrong in them is reported; the others are not.
+   */
+  public Optional<Material> readMaterial(String name) {
+    Library library = library(LibraryKind.MATERIALS);
+    Optional<Material> wanted = Optional.empty();
+    for (String entry : library.entries().keySet()) {
+      if (entry.equals(name) || library.touched().contains(entry)) {
+        Node.Keyed node = Objects.requireNonNull(library.entries().get(entry));
+        String path = LibraryKind.MATERIALS.key() + "." + entry;
+        Material read = MaterialForm.read(Block.open(node, MaterialForm.FORM, path, reading));
+        wanted = entry.equals(name) ? Optional.of(read) : wanted;
+      }
+    }
+    return wanted;
   }
 
   /** The tool families. */

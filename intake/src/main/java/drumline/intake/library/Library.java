@@ -5,10 +5,12 @@ import drumline.intake.form.Reading;
 import drumline.intake.form.Words;
 import drumline.intake.text.Node;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Predicate;
 
 /** The entries of one kind of library by name, as shipped and as the user changed them. */
@@ -21,6 +23,7 @@ final class Library {
   private final Reading reading;
   private final Map<String, Node.Keyed> entries = new LinkedHashMap<>();
   private final List<LibraryChange> changes = new ArrayList<>();
+  private final Set<String> touched = new HashSet<>();
 
   Library(LibraryKind kind, Reading reading) {
     this.kind = kind;
@@ -44,7 +47,8 @@ final class Library {
     if (base == null) {
       reportUnknown(named.field(), named.name());
     } else if (named.field().node() instanceof Node.Keyed own) {
-      entries.put(named.name(), merge(base, own, kind.word() + " " + named.name()));
+      touched.add(named.name());
+      entries.put(named.name(), over(base, own, kind.word() + " " + named.name()));
     } else {
       named
           .field()
@@ -62,6 +66,9 @@ final class Library {
 
   private void add(String name, Field item, Node.Keyed own, Origin origin) {
     String what = kind.word() + " " + name;
+    if (origin == Origin.USER) {
+      touched.add(name);
+    }
     Optional<Node> from = own.find(FROM);
     if (from.isPresent()) {
       String source = from.get() instanceof Node.Single single ? single.text().strip() : "";
@@ -75,9 +82,18 @@ final class Library {
       if (origin == Origin.USER && !changes) {
         note(what, name, own, "copied from " + source + " with changes");
       }
-      entries.put(name, merge(base, own, changes ? what : ""));
+      entries.put(name, over(base, own, changes ? what : ""));
       return;
     }
+    WindowScale.of(own)
+        .ifPresent(
+            scale ->
+                new Field(scale, item.path() + "." + WindowScale.KEY, reading)
+                    .report(
+                        "scale-alone",
+                        "a scale without \"from\"",
+                        "\"scale\" beside \"from\", or in an override",
+                        ""));
     if (origin == Origin.USER) {
       note(what, name, own, "an entry of " + own.place().file());
     }
@@ -98,14 +114,40 @@ final class Library {
         Words.maybe(name, known));
   }
 
+  /** Own keys over a base whose cutting values are scaled first, where the own keys ask for it. */
+  private Node.Keyed over(Node.Keyed base, Node.Keyed own, String what) {
+    Optional<Node> scale = WindowScale.of(own);
+    if (kind != LibraryKind.MATERIALS || scale.isEmpty()) {
+      return merge(base, own, what);
+    }
+    if (!what.isEmpty()) {
+      String now = WindowScale.words(scale.get());
+      changes.add(
+          new LibraryChange(
+              what + " cutting values", "as in the library", now, scale.get().place().toText()));
+    }
+    Field field = new Field(scale.get(), kind.key() + "." + WindowScale.KEY, reading);
+    Node.Keyed scaled = WindowScale.read(field).applied(base);
+    return merge(scaled, WindowScale.without(own), what);
+  }
+
   /** Own keys over base keys, blocks within blocks likewise; noted where {@code what} is given. */
   private Node.Keyed merge(Node.Keyed base, Node.Keyed own, String what) {
     Map<String, Node.Entry> merged = new LinkedHashMap<>();
     base.entries().forEach(entry -> merged.put(entry.key(), entry));
     own.entries().stream()
         .filter(Predicate.not(entry -> entry.key().equals(FROM)))
-        .forEach(entry -> merged.merge(entry.key(), entry, (b, o) -> merged(b, o, what)));
+        .forEach(entry -> lay(merged, entry, what));
     return new Node.Keyed(List.copyOf(merged.values()), own.place());
+  }
+
+  private void lay(Map<String, Node.Entry> merged, Node.Entry own, String what) {
+    Node.Entry base = merged.get(own.key());
+    if (base == null && !what.isEmpty() && own.value() instanceof Node.Single single) {
+      String key = what + " " + own.key();
+      changes.add(new LibraryChange(key, "nothing", single.text(), own.place().toText()));
+    }
+    merged.put(own.key(), base == null ? own : merged(base, own, what));
   }
 
   private Node.Entry merged(Node.Entry base, Node.Entry own, String what) {
@@ -127,6 +169,11 @@ final class Library {
   /** The entries by name, in the order they came. */
   Map<String, Node.Keyed> entries() {
     return entries;
+  }
+
+  /** Names of the entries that the user wrote or changed. */
+  Set<String> touched() {
+    return touched;
   }
 
   /** What the user changed. */

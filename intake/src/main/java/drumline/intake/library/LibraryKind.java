@@ -33,11 +33,31 @@ public enum LibraryKind {
     return word + "s";
   }
 
+  /**
+   * Names of the shipped files, in the order they are read; a later one may copy from an earlier.
+   */
+  public List<String> files() {
+    return this == MATERIALS
+        ? List.of(
+            "materials-steel.yaml",
+            "materials-stainless.yaml",
+            "materials-copper.yaml",
+            "materials-aluminium.yaml",
+            "materials-special.yaml")
+        : List.of(key() + ".yaml");
+  }
+
   /** All forms that a file of this kind is made of; its JSON Schema names the same keys. */
   public List<Form> forms() {
     return switch (this) {
       case MATERIALS ->
-          List.of(form(), MaterialForm.FORM, MaterialForm.FORCE, WindowForm.FORM, WindowForm.LIFE);
+          List.of(
+              form(),
+              MaterialForm.FORM,
+              MaterialForm.FORCE,
+              WindowForm.FORM,
+              WindowForm.LIFE,
+              WindowScale.FORM);
       case TOOLS -> List.of(form(), ToolForm.FORM);
       case MACHINES ->
           List.of(

@@ -7,6 +7,7 @@ import drumline.intake.form.Prices;
 import drumline.intake.form.Range;
 import drumline.intake.head.RatesForm;
 import drumline.intake.text.Node;
+import drumline.shop.material.Confidence;
 import drumline.shop.material.CuttingWindow;
 import drumline.shop.material.IsoGroup;
 import drumline.shop.material.Material;
@@ -33,15 +34,18 @@ public final class MaterialForm {
           "elasticity",
           "elongation",
           "force",
+          "scale",
           "windows",
           "price",
           "chip-credit",
           "chip-form",
           "cautions",
+          "confidence",
           "source");
 
   /** Keys of the cutting force. */
-  public static final Form FORCE = Form.of("cutting force", "specific", "exponent", "source");
+  public static final Form FORCE =
+      Form.of("cutting force", "specific", "exponent", "confidence", "source");
 
   private static final double MPA_PER_GPA = 1000;
 
@@ -49,6 +53,7 @@ public final class MaterialForm {
 
   static Material read(Block block) {
     Prices prices = new Prices();
+    Confidence known = block.choice("confidence", Confidence.class, Confidence.MEMORY);
     return new Material(
         block.text("name"),
         block.items("aliases").stream().map(Field::text).toList(),
@@ -61,14 +66,15 @@ public final class MaterialForm {
         block
             .require("force")
             .flatMap(f -> f.block(FORCE))
-            .map(MaterialForm::force)
-            .orElse(new CuttingForce(Double.NaN, Double.NaN, "")),
-        windows(block),
+            .map(force -> force(force, known))
+            .orElse(new CuttingForce(Double.NaN, Double.NaN, known, "")),
+        windows(block, known),
         prices.read(block, "price", MoneyPer.KG),
         prices.readOrZero(block, "chip-credit", MoneyPer.KG),
         prices.currency(),
         block.choice("chip-form", ChipForm.class),
         block.items("cautions").stream().map(Field::text).toList(),
+        known,
         block.text("source"));
   }
 
@@ -76,19 +82,20 @@ public final class MaterialForm {
     String text = field.text();
     String number = text.replaceFirst("\\s*HBW?$", "");
     return new Field(new Node.Single(number, field.node().place()), field.path(), field.reading())
-        .number(Range.between(20, 800));
+        .number(Range.between(5, 800));
   }
 
-  private static CuttingForce force(Block block) {
+  private static CuttingForce force(Block block, Confidence known) {
     return new CuttingForce(
-        block.quantity("specific", QuantityKind.STRESS, Range.between(100, 10_000)),
+        block.quantity("specific", QuantityKind.STRESS, Range.between(20, 10_000)),
         block.number("exponent", Range.between(0, 0.6)),
+        block.choice("confidence", Confidence.class, known),
         block.text("source"));
   }
 
-  private static List<CuttingWindow> windows(Block block) {
+  private static List<CuttingWindow> windows(Block block, Confidence known) {
     return block.require("windows").map(Field::named).orElse(List.of()).stream()
-        .flatMap(WindowForm::read)
+        .flatMap(named -> WindowForm.read(named, known))
         .toList();
   }
 }

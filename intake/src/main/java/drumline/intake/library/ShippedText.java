@@ -16,37 +16,41 @@ import java.util.Objects;
 /** The library files that ship with the program, parsed once. */
 final class ShippedText {
 
-  private static final Map<LibraryKind, Node.Keyed> TREES = parseAll();
+  private static final Map<LibraryKind, List<Tree>> TREES = parseAll();
 
   private ShippedText() {}
 
-  /** The keys at the top of a shipped file. */
-  static Node.Keyed tree(LibraryKind kind) {
+  /**
+   * A shipped file.
+   *
+   * @param label its name for messages
+   * @param top the keys at its top
+   */
+  record Tree(String label, Node.Keyed top) {}
+
+  /** The shipped files of a kind, in the order they are read. */
+  static List<Tree> trees(LibraryKind kind) {
     return Objects.requireNonNull(TREES.get(kind));
   }
 
-  /** Name of a shipped file for messages. */
-  static String label(LibraryKind kind) {
-    return "library/" + kind.key() + ".yaml";
-  }
-
-  private static Map<LibraryKind, Node.Keyed> parseAll() {
-    Map<LibraryKind, Node.Keyed> trees = new EnumMap<>(LibraryKind.class);
+  private static Map<LibraryKind, List<Tree>> parseAll() {
+    Map<LibraryKind, List<Tree>> trees = new EnumMap<>(LibraryKind.class);
     for (LibraryKind kind : LibraryKind.values()) {
-      trees.put(kind, parse(kind));
+      trees.put(kind, kind.files().stream().map(ShippedText::parse).toList());
     }
     return trees;
   }
 
-  private static Node.Keyed parse(LibraryKind kind) {
-    String name = kind.key() + ".yaml";
+  private static Tree parse(String name) {
+    String label = "library/" + name;
     try (InputStream stream = ShippedText.class.getResourceAsStream(name)) {
       if (stream == null) {
         throw new IllegalStateException("library file " + name + " is missing");
       }
       List<Problem> problems = new ArrayList<>();
       String text = new String(stream.readAllBytes(), StandardCharsets.UTF_8);
-      return YamlText.read(text, label(kind), problems)
+      return YamlText.read(text, label, problems)
+          .map(top -> new Tree(label, top))
           .orElseThrow(() -> new IllegalStateException("library file " + name + ": " + problems));
     } catch (IOException e) {
       throw new UncheckedIOException("library file " + name + " cannot be read", e);

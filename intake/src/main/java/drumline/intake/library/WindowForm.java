@@ -5,6 +5,7 @@ import drumline.intake.form.Field;
 import drumline.intake.form.Form;
 import drumline.intake.form.Range;
 import drumline.intake.form.Words;
+import drumline.shop.material.Confidence;
 import drumline.shop.material.CuttingProcess;
 import drumline.shop.material.CuttingWindow;
 import drumline.shop.material.CuttingWindow.TaylorConstants;
@@ -19,32 +20,37 @@ public final class WindowForm {
 
   /** Keys of a window. */
   public static final Form FORM =
-      Form.of("cutting window", "tool", "speed", "feed", "depth", "life", "source");
+      Form.of("cutting window", "tool", "speed", "feed", "depth", "life", "confidence", "source");
 
   /** Keys of the tool life. */
   public static final Form LIFE = Form.of("tool life", "exponent", "one-minute-speed");
 
   private WindowForm() {}
 
-  static Stream<CuttingWindow> read(Field.Named named) {
+  /**
+   * The windows of a process.
+   *
+   * @param known confidence where a window does not say its own
+   */
+  static Stream<CuttingWindow> read(Field.Named named, Confidence known) {
     Optional<CuttingProcess> process = Words.find(CuttingProcess.class, named.name());
     if (process.isEmpty()) {
-      List<String> known = Words.all(CuttingProcess.class);
+      List<String> words = Words.all(CuttingProcess.class);
       named
           .field()
           .report(
               "unknown-word",
               "\"" + named.name() + "\"",
-              "one of " + String.join(", ", known),
-              Words.maybe(named.name(), known));
+              "one of " + String.join(", ", words),
+              Words.maybe(named.name(), words));
       return Stream.empty();
     }
     return named.field().items().stream()
         .flatMap(item -> item.block(FORM).stream())
-        .map(block -> window(process.get(), block));
+        .map(block -> window(process.get(), block, known));
   }
 
-  private static CuttingWindow window(CuttingProcess process, Block block) {
+  private static CuttingWindow window(CuttingProcess process, Block block, Confidence known) {
     SpanText nothing = new SpanText(Double.NaN, Double.NaN);
     SpanText speed =
         block
@@ -65,6 +71,7 @@ public final class WindowForm {
             .flatMap(f -> f.block(LIFE))
             .map(WindowForm::life)
             .orElse(new TaylorConstants(Double.NaN, Double.NaN)),
+        block.choice("confidence", Confidence.class, known),
         block.text("source"));
   }
 

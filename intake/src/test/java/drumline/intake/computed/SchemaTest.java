@@ -44,10 +44,11 @@ class SchemaTest {
   @ParameterizedTest
   @EnumSource(LibraryKind.class)
   void acceptsShippedLibraries(LibraryKind kind) throws IOException {
-    String name = "library/" + kind.key() + ".yaml";
-    try (InputStream stream = InquiryReader.class.getResourceAsStream(name)) {
-      String text = new String(stream.readAllBytes(), StandardCharsets.UTF_8);
-      assertThat(faults(Schemas.Kind.valueOf(kind.name()), text)).isEmpty();
+    for (String name : kind.files()) {
+      try (InputStream stream = InquiryReader.class.getResourceAsStream("library/" + name)) {
+        String text = new String(stream.readAllBytes(), StandardCharsets.UTF_8);
+        assertThat(faults(Schemas.Kind.valueOf(kind.name()), text)).as(name).isEmpty();
+      }
     }
   }
 

@@ -6,6 +6,7 @@ import drumline.cutting.force.KienzleForce;
 import drumline.cutting.lettering.Lettering;
 import drumline.route.draft.RouteDraft;
 import drumline.route.draft.ToolChoice;
+import drumline.shop.material.Confidence;
 import drumline.shop.material.CuttingProcess;
 import drumline.shop.material.CuttingWindow;
 import drumline.shop.material.CuttingWindow.TaylorConstants;
@@ -97,6 +98,7 @@ public final class LightWork {
             0,
             0,
             new TaylorConstants(0.3, 1000),
+            Confidence.WEAK,
             "life of a brush from memory"));
   }
 

@@ -1,11 +1,13 @@
 package drumline.route.cut;
 
+import drumline.cutting.finish.RollerBurnishing;
 import drumline.cutting.force.ChipCompression;
 import drumline.cutting.force.ChipSection;
 import drumline.cutting.force.ForceSplit;
 import drumline.cutting.turning.TurningCut;
 import drumline.route.draft.RouteDraft;
 import drumline.route.draft.ToolChoice;
+import drumline.shop.operation.Loads;
 
 /** Cuts of turning and boring tools along or across the axis. */
 public final class TurningWork {
@@ -99,6 +101,23 @@ public final class TurningWork {
         .chip(feed, stockMm, 1)
         .way(way, draft.allowance("rapidApproach"))
         .with(SpecBuilder.acrossAxis(load));
+  }
+
+  /** Rollers led along a finished surface and back: revolutions = 2 · (start + length) / feed. */
+  public static Cut burnish(
+      RouteDraft draft, ToolChoice choice, Side side, double lengthMm, double diameterMm) {
+    double feed = choice.window().feedHigh();
+    double way = lengthMm + draft.allowance("cutStart");
+    double force = draft.allowance("burnishForce");
+    double drag = draft.allowance("rollDrag") * force;
+    String approach = side == Side.OUTSIDE ? "rapidApproach" : "drillApproach";
+    return new SpecBuilder(choice)
+        .speeds(SpeedWindow.of(choice.window(), diameterMm))
+        .time(2 * new RollerBurnishing(way, feed).timeS(60), 0)
+        .on(diameterMm)
+        .chip(feed, choice.window().depthHighMm(), 2)
+        .way(2 * way, draft.allowance(approach))
+        .with(new Loads(drag, drag, force, drag * diameterMm / 2000, 0, force));
   }
 
   private static Cut along(

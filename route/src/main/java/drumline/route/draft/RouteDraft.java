@@ -1,6 +1,6 @@
 package drumline.route.draft;
 
-import drumline.route.rule.Allowances;
+import drumline.route.rule.Practice;
 import drumline.route.rule.RuleBook;
 import drumline.shop.inquiry.Inquiry;
 import drumline.shop.material.CuttingProcess;
@@ -23,7 +23,7 @@ import java.util.function.Predicate;
 /** A route while the rules write it: operations first, then what binds them. */
 public final class RouteDraft {
   private final Inquiry inquiry;
-  private final Allowances allowances;
+  private final Practice practice;
   private final ToolCrib crib;
   private final List<Operation> operations = new ArrayList<>();
   private final Set<String> leftOut = new HashSet<>();
@@ -32,9 +32,9 @@ public final class RouteDraft {
   private final List<Problem> problems = new ArrayList<>();
 
   /** An empty route for an inquiry. */
-  public RouteDraft(Inquiry inquiry, Allowances allowances) {
+  public RouteDraft(Inquiry inquiry, Practice practice) {
     this.inquiry = inquiry;
-    this.allowances = allowances;
+    this.practice = practice;
     this.crib = new ToolCrib(inquiry.tools(), inquiry.material());
   }
 
@@ -45,7 +45,17 @@ public final class RouteDraft {
 
   /** A stock allowance, standard time or limit, in the unit of its table. */
   public double allowance(String name) {
-    return allowances.value(name);
+    return practice.allowances().value(name);
+  }
+
+  /** How the shop works. */
+  public Practice practice() {
+    return practice;
+  }
+
+  /** Whether a rule is used. */
+  public boolean uses(String ruleId) {
+    return practice.uses(ruleId);
   }
 
   /** A tool for a process; a problem is noted, and nothing found, if the libraries have none. */
@@ -106,7 +116,7 @@ public final class RouteDraft {
     boolean known =
         orders.stream()
             .anyMatch(o -> o.beforeId().equals(before.id()) && o.afterId().equals(after.id()));
-    if (!known && !before.id().equals(after.id())) {
+    if (!known && uses(ruleId) && !before.id().equals(after.id())) {
       orders.add(new OrderRule(before.id(), after.id(), RuleBook.rule(ruleId).text(), ruleId));
     }
   }
@@ -122,7 +132,9 @@ public final class RouteDraft {
 
   /** Notes a rule between two operations. */
   public void pair(PairRule.Kind kind, Operation one, Operation other, String ruleId) {
-    pairs.add(new PairRule(kind, one.id(), other.id(), RuleBook.rule(ruleId).text(), ruleId));
+    if (uses(ruleId)) {
+      pairs.add(new PairRule(kind, one.id(), other.id(), RuleBook.rule(ruleId).text(), ruleId));
+    }
   }
 
   /** Takes an order of the user's own. */

@@ -31,6 +31,7 @@ public final class OperationMaker {
   private SpindleCondition condition = SpindleCondition.TURNING;
   private Set<Equipment> equipment = Set.of();
   private List<CutRegion> removes = List.of();
+  private String because = "";
 
   public OperationMaker(RouteDraft draft, OperationKind kind, String featureId, String ruleId) {
     this.draft = draft;
@@ -74,6 +75,12 @@ public final class OperationMaker {
     return this;
   }
 
+  /** What of this piece calls the rule, as a sentence behind the rule's own words. */
+  public OperationMaker because(String sentence) {
+    because = sentence.isEmpty() ? "" : " " + sentence;
+    return this;
+  }
+
   /** Adds the operation with its tool and cut, and gives it back. */
   public Operation add(ToolChoice choice, Cut cut) {
     Operation operation =
@@ -90,7 +97,7 @@ public final class OperationMaker {
             held(cut.spec()),
             cut.loads(),
             removes,
-            RuleBook.rule(ruleId).text(),
+            RuleBook.rule(ruleId).text() + because,
             ruleId,
             List.of(
                 "cutting values: " + choice.window().source(),

@@ -1,7 +1,7 @@
 package drumline.route.feature;
 
 import drumline.route.draft.RouteDraft;
-import drumline.route.rule.Allowances;
+import drumline.route.rule.Practice;
 import drumline.shop.contour.Edge;
 import drumline.shop.contour.OutsideStep;
 import drumline.shop.feature.ScrewThread;
@@ -18,8 +18,8 @@ public final class TurnedPart {
   private TurnedPart() {}
 
   /** The piece of an inquiry as turning leaves it. */
-  public static Part of(Inquiry inquiry, Allowances allowances) {
-    return of(new RouteDraft(inquiry, allowances));
+  public static Part of(Inquiry inquiry, Practice practice) {
+    return of(new RouteDraft(inquiry, practice));
   }
 
   public static Part of(RouteDraft draft) {

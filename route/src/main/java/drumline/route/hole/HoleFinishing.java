@@ -67,7 +67,7 @@ public final class HoleFinishing {
   private void ream(HolePlan.Step step) {
     BoreStep print = step.step();
     double diameter = print.startDiameterMm();
-    int grade = Surface.grade(print.tolerance(), diameter);
+    Surface surface = Surface.of(draft, print);
     draft
         .tool(print.id(), ToolKind.REAMER, CuttingProcess.REAM, diameter)
         .ifPresent(
@@ -75,8 +75,11 @@ public final class HoleFinishing {
               reach(choice, print, "Maybe ream from both ends, or take a longer reamer.");
               maker(OperationKind.REAM, print.id(), "ream-bore")
                   .title("ream " + dia(diameter) + " " + print.tolerance().text())
+                  .because(surface.because(OperationKind.DRILL, OperationKind.REAM))
                   .removes(List.of(regions.straight(diameter, -1, print.toDepthMm())))
-                  .add(choice, HoleWork.ream(draft, choice, print.toDepthMm(), grade));
+                  .add(
+                      choice,
+                      HoleWork.ream(draft, choice, print.toDepthMm(), surface.gradeCount()));
             });
   }
 
@@ -124,6 +127,9 @@ public final class HoleFinishing {
               reach(choice, print, "Maybe take a carbide or damped bar, or ream the bore.");
               maker(OperationKind.FINISH_BORE, print.id(), "finish-bore")
                   .title("finish bore " + size(print))
+                  .because(
+                      Surface.of(draft, print)
+                          .because(OperationKind.DRILL, OperationKind.FINISH_BORE))
                   .removes(List.of(regions.step(print)))
                   .add(
                       choice,
@@ -132,7 +138,7 @@ public final class HoleFinishing {
                           choice,
                           Side.INSIDE,
                           contourMm(print),
-                          print.roughnessRaUm(),
+                          Surface.of(draft, print).cutRoughnessUm(OperationKind.FINISH_BORE),
                           print.largestDiameterMm()));
             });
   }

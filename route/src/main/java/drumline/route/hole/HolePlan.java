@@ -93,7 +93,8 @@ public final class HolePlan {
     double before = deeperOpens ? deeperDrillMm : drill;
     boolean rough =
         method == Method.BORED
-            && (fine(step) || (core - before) / 2 > draft.allowance("finishBoreStock") + 0.4);
+            && (fine(draft, step)
+                || (core - before) / 2 > draft.allowance("finishBoreStock") + 0.4);
     return new Step(step, method, core, deeperOpens ? 0 : drill, rough);
   }
 
@@ -102,23 +103,24 @@ public final class HolePlan {
     return step.isTaper() ? step.largestDiameterMm() : coreMm;
   }
 
-  private static boolean fine(BoreStep step) {
-    return Surface.grade(step.tolerance(), step.largestDiameterMm()) <= 7;
+  private static boolean fine(RouteDraft draft, BoreStep step) {
+    return draft.uses("rough-bore") && Surface.of(draft, step).needsRoughBore();
   }
 
   private static Method method(RouteDraft draft, BoreStep step, double core, double deeperDrillMm) {
-    int grade = Surface.grade(step.tolerance(), step.largestDiameterMm());
-    boolean finish = Surface.needsFinish(step);
+    Surface surface = Surface.of(draft, step);
+    boolean finish = surface.needsFinishBore();
     if (threadOn(draft, step).isPresent()) {
       return threadOn(draft, step).map(t -> ThreadChoice.inside(draft, t)).orElseThrow()
               == ScrewThread.Method.TURN
           ? Method.BORED
           : Method.DRILLED;
     }
-    if (finish && !step.isTaper() && grade >= 7 && grade <= 8 && reamable(draft, step)) {
+    boolean reams = draft.uses("ream-bore") && surface.isReamed() && reamable(draft, step);
+    if (finish && !step.isTaper() && reams) {
       return Method.REAMED;
     }
-    if (finish) {
+    if (finish && (draft.uses("finish-bore") || step.isTaper())) {
       return Method.BORED;
     }
     if (step.bottom() == Bottom.FLAT && deeperDrillMm > 0) {
@@ -148,7 +150,7 @@ public final class HolePlan {
       case COUNTERBORED -> tenth(core * 0.8);
       case BORED -> {
         double stock = draft.allowance("finishBoreStock");
-        stock += fine(step) ? draft.allowance("roughBoreStock") : 0;
+        stock += fine(draft, step) ? draft.allowance("roughBoreStock") : 0;
         yield tenth(Math.max(core * 0.6, core - 2 * stock));
       }
     };

@@ -30,6 +30,10 @@ public final class OrderWriting {
     for (WorkEnd end : List.of(WorkEnd.FRONT, WorkEnd.BACK)) {
       hole(end);
     }
+    for (Operation smooth : draft.where(o -> o.kind() == BURNISH)) {
+      draft.orderAll(
+          draft.of(smooth.featureId(), FINISH_TURN, FINISH_BORE, REAM), List.of(smooth), "burnish");
+    }
     new FeatureOrders(draft).write();
     new PairWriting(draft).write();
     parting();

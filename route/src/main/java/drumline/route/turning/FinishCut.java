@@ -5,6 +5,7 @@ import drumline.route.cut.TurningWork;
 import drumline.route.cut.TurningWork.Side;
 import drumline.route.draft.RouteDraft;
 import drumline.route.feature.OperationMaker;
+import drumline.route.feature.Surface;
 import drumline.route.turning.OutsideProfile.Face;
 import drumline.shop.contour.OutsideStep;
 import drumline.shop.material.CuttingProcess;
@@ -37,12 +38,19 @@ final class FinishCut {
                       choice,
                       Side.OUTSIDE,
                       OutsideProfile.contourMm(step),
-                      step.roughnessRaUm(),
+                      Surface.of(draft, step).cutRoughnessUm(OperationKind.FINISH_TURN),
                       diameter);
               new OperationMaker(draft, OperationKind.FINISH_TURN, step.id(), ruleId)
                   .title(title)
+                  .because(because(draft, ruleId, step))
                   .removes(List.of(skin))
                   .add(choice, cut);
             });
+  }
+
+  private static String because(RouteDraft draft, String ruleId, OutsideStep step) {
+    return ruleId.equals("finish-by-grade")
+        ? Surface.of(draft, step).because(OperationKind.ROUGH_TURN, OperationKind.FINISH_TURN)
+        : "";
   }
 }

@@ -44,10 +44,14 @@ public final class OutsideProfile {
       boolean blank = ThreadChoice.rolledOn(draft, step.id()).isPresent();
       double radius = step.largestDiameterMm() / 2;
       boolean turned = step.surface() == OutsideStep.Surface.TURNED;
-      boolean finished = turned && (blank || Surface.needsFinish(step));
+      boolean finished = turned && (blank || needsFinish(step));
       faces.add(new Face(step, radius, finished, turned && radius < largest - 1e-6, blank));
       largest = Math.max(largest, radius);
     }
+  }
+
+  private boolean needsFinish(OutsideStep step) {
+    return draft.uses("finish-by-grade") && Surface.of(draft, step).needsFinishTurn();
   }
 
   /** All steps, front to back. */

@@ -37,7 +37,7 @@ class MachineSpeedsTest {
 
   @Test
   void oneCommonSpeedLetsToolsRunBelowTheirWindow() {
-    Route route = RouteDerivation.derive(INQUIRY, SHIPPED);
+    Route route = RouteDerivation.derive(INQUIRY);
     Route common = MachineRoute.adapt(route, machine("drum-6x42-common"), INQUIRY, SHIPPED);
     Operation before = route.operation("body-rough-turn");
     Operation after = common.operation("body-rough-turn");
@@ -53,7 +53,7 @@ class MachineSpeedsTest {
   void aDrillTooSmallForTheSpindleIsSaidAndStaysPossible() {
     Machine machine = machine("drum-6x32");
     double top = machine.drive().highestRevPerMin();
-    Route route = RouteDerivation.derive(INQUIRY, SHIPPED);
+    Route route = RouteDerivation.derive(INQUIRY);
     assertThat(route.operation("fine-drill-a").cut().lowestRevPerMin()).isGreaterThan(top);
     Route adapted = MachineRoute.adapt(route, machine, INQUIRY, SHIPPED);
     assertThat(adapted.problems())

@@ -99,11 +99,45 @@ class ProblemsTest {
                 """
                 length: 30 mm ±0.2
                 outside:
-                - {id: body, to: 30 mm, diameter: 24 mm, roughness: Ra 0.2}
+                - {id: body, to: 30 mm, from-diameter: 24 mm, to-diameter: 23 mm,
+                   roughness: Ra 0.2}
                 """)
             .route();
     assertThat(line(route, "finish-roughness"))
         .startsWith("warning: body: Ra 0.20 µm asks for 0.041 mm/rev; allowed: 0.050 mm/rev");
+  }
+
+  @Test
+  void aGradeThatNoOperationReachesIsSaidWithWhatIsReachable() {
+    Route route =
+        Asked.piece(
+                """
+                length: 30 mm ±0.2
+                outside:
+                - {id: body, to: 30 mm, diameter: 24 mm h5}
+                """)
+            .route();
+    assertThat(line(route, "beyond-reach"))
+        .startsWith("warning: body: IT 5 and Ra 3.2 asked, which no operation of the drum reaches;")
+        .contains("finish turn reaches IT 8 and Ra 1.6, with care IT 7 and Ra 0.4")
+        .contains("grinding or honing");
+  }
+
+  @Test
+  void whatIsReachedOnlyWithCareSaysSoInItsReason() {
+    Route route =
+        Asked.piece(
+                """
+                length: 30 mm ±0.2
+                outside:
+                - {id: body, to: 30 mm, diameter: 24 mm h7}
+                """)
+            .route();
+    assertThat(route.problems()).isEmpty();
+    assertThat(route.operation("body-finish-turn").reason())
+        .endsWith(
+            "Asked here: IT 7 and Ra 3.2; rough turn reaches IT 10 and Ra 3.2, with care IT 9 and"
+                + " Ra 2; finish turn reaches IT 8 and Ra 1.6, with care IT 7 and Ra 0.4.");
   }
 
   @Test

@@ -7,6 +7,7 @@ import drumline.route.Asked;
 import drumline.route.RouteDerivation;
 import drumline.route.machine.MachineRoute;
 import drumline.route.rule.Allowances;
+import drumline.route.rule.Practice;
 import drumline.shop.inquiry.Inquiry;
 import drumline.shop.machine.Machine;
 import drumline.shop.machine.SpindleDrive;
@@ -61,7 +62,10 @@ class CutTimesTest {
         Asked.piece("length: 20 mm ±0.2\noutside:\n- {id: body, to: 20 mm, diameter: 30 mm}\n")
             .from("{shape: round, size: 32 mm, tolerance: h9, length: 3 m}")
             .inquiry();
-    Operation cutOff = only(RouteDerivation.derive(inquiry, bare), OperationKind.CUT_OFF);
+    Operation cutOff =
+        only(
+            RouteDerivation.derive(inquiry, Practice.shipped().withAllowances(bare)),
+            OperationKind.CUT_OFF);
     CutSpec cut = cutOff.cut();
     double highest = 1000 * 150 / (Math.PI * 32);
     CutSpec asked =

@@ -42,7 +42,7 @@ public final class StudyText {
     }
     Lines lines = new Lines(widthCount);
     head(lines, study.head());
-    study.keyFigures().forEach(figure -> lines.line(key(figure)));
+    study.keyFigures().forEach(figure -> key(lines, figure));
     positions(lines, study.process());
     money(lines, study);
     safety(lines, study.safety());
@@ -61,14 +61,15 @@ public final class StudyText {
     lines.blank().wrapped(head.summary(), 0).blank();
   }
 
-  private static String key(KeyFigure figure) {
+  private static void key(Lines lines, KeyFigure figure) {
     String mark = figure.tone() == Tone.MARKED ? ">" : " ";
     String value = figure.value() + " " + figure.unit();
-    return mark
-        + " "
-        + Lines.padded(figure.label(), LABEL_WIDTH)
-        + Lines.padded(value.strip(), LABEL_WIDTH)
-        + figure.note();
+    String head =
+        mark
+            + " "
+            + Lines.padded(figure.label(), LABEL_WIDTH)
+            + Lines.padded(value.strip(), LABEL_WIDTH);
+    lines.wrapped(head, figure.note(), head.length());
   }
 
   private static void positions(Lines lines, List<PositionSheet> positions) {

@@ -45,4 +45,22 @@ public record Inquiry(
     tools = List.copyOf(tools);
     machines = List.copyOf(machines);
   }
+
+  /** The same question with another material. */
+  public Inquiry withMaterial(Material newMaterial) {
+    return new Inquiry(
+        title,
+        customer,
+        number,
+        part,
+        bar,
+        newMaterial,
+        volumes,
+        shifts,
+        today,
+        rates,
+        wishes,
+        tools,
+        machines);
+  }
 }

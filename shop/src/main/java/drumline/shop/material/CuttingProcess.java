@@ -35,5 +35,10 @@ public enum CuttingProcess {
   /** Engraving; feed in the window is per revolution of the cutter. */
   ENGRAVE,
   /** Roller burnishing. */
-  BURNISH
+  BURNISH;
+
+  /** Whether the feed of the window is a span of thread pitches, which no cutting value changes. */
+  public boolean feedIsPitch() {
+    return this == TAP || this == FORM_TAP || this == THREAD_TURN || this == THREAD_ROLL;
+  }
 }

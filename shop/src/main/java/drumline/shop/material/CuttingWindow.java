@@ -13,6 +13,7 @@ package drumline.shop.material;
  * @param depthHighMm greatest depth of one cut across the surface, in mm; for reaming and
  *     burnishing the stock they take
  * @param life tool life at these values
+ * @param confidence how well the figures are known
  * @param source where the figures come from, or "from memory"
  */
 public record CuttingWindow(
@@ -24,7 +25,35 @@ public record CuttingWindow(
     double feedHigh,
     double depthHighMm,
     TaylorConstants life,
+    Confidence confidence,
     String source) {
+
+  /**
+   * The same way of cutting at other values: speeds with the one-minute speed, so that tool life at
+   * the window's ends stays, and feeds unless they are pitches.
+   *
+   * @param speedRatio what speeds are multiplied with, above 0
+   * @param feedRatio what feeds are multiplied with, above 0
+   * @throws IllegalArgumentException if a ratio is not above 0
+   */
+  public CuttingWindow scaled(double speedRatio, double feedRatio) {
+    if (!(speedRatio > 0 && feedRatio > 0)) {
+      throw new IllegalArgumentException(
+          "speedRatio, feedRatio: " + speedRatio + ", " + feedRatio + ", allowed: above 0");
+    }
+    double feeds = process.feedIsPitch() ? 1 : feedRatio;
+    return new CuttingWindow(
+        process,
+        toolMaterial,
+        speedLowMPerMin * speedRatio,
+        speedHighMPerMin * speedRatio,
+        feedLow * feeds,
+        feedHigh * feeds,
+        depthHighMm,
+        new TaylorConstants(life.exponentRatio(), life.constantMPerMin() * speedRatio),
+        confidence,
+        source);
+  }
 
   /**
    * Taylor's constants v·T^n = C, at the upper feed of the window.

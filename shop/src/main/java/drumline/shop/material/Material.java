@@ -22,6 +22,7 @@ import java.util.Optional;
  * @param currency ISO 4217 code of the prices
  * @param chipForm how chips break
  * @param cautions what a person must beware of, e.g. fire
+ * @param confidence how well the figures are known that do not say so themselves
  * @param source where the general figures come from
  */
 public record Material(
@@ -40,6 +41,7 @@ public record Material(
     String currency,
     ChipForm chipForm,
     List<String> cautions,
+    Confidence confidence,
     String source) {
 
   /** Copies the lists. */
@@ -54,9 +56,17 @@ public record Material(
    *
    * @param specificForceMpa kc1.1, specific cutting force at a chip of 1 mm by 1 mm
    * @param exponentRatio mc, rise towards thin chips
+   * @param confidence how well they are known
    * @param source where they come from
    */
-  public record CuttingForce(double specificForceMpa, double exponentRatio, String source) {}
+  public record CuttingForce(
+      double specificForceMpa, double exponentRatio, Confidence confidence, String source) {
+
+    /** The same exponent with a specific force multiplied by a ratio above 0. */
+    CuttingForce scaled(double ratio) {
+      return new CuttingForce(specificForceMpa * ratio, exponentRatio, confidence, source);
+    }
+  }
 
   /** How chips come off. */
   public enum ChipForm {
@@ -73,6 +83,28 @@ public record Material(
     return windows.stream()
         .filter(w -> w.process() == process && w.toolMaterial() == toolMaterial)
         .findFirst();
+  }
+
+  /** The same material with other cutting values. */
+  public Material withCutting(CuttingForce newForce, List<CuttingWindow> newWindows) {
+    return new Material(
+        name,
+        aliases,
+        group,
+        densityKgPerDm3,
+        hardnessHb,
+        tensileMpa,
+        elasticityGpa,
+        elongationPct,
+        newForce,
+        newWindows,
+        pricePerKg,
+        chipCreditPerKg,
+        currency,
+        chipForm,
+        cautions,
+        confidence,
+        source);
   }
 
   /** The first window for a process, in the library's order of preference. */
