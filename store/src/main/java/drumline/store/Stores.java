@@ -12,8 +12,8 @@ public final class Stores {
   private Stores() {}
 
   /**
-   * Opens the store that the settings name; makes the embedded one if it is not there, and brings an
-   * older one up to date.
+   * Opens the store that the settings name; makes the embedded one if it is not there, and brings
+   * an older one up to date.
    *
    * @throws drumline.store.api.StoreFault if it cannot be opened; its problem says why
    */

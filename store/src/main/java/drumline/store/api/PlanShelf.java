@@ -13,8 +13,8 @@ public interface PlanShelf {
   /**
    * Keeps a plan.
    *
-   * @throws IllegalArgumentException if the inquiry has no such revision, who is blank, or a time is
-   *     negative or not a number
+   * @throws IllegalArgumentException if the inquiry has no such revision, who is blank, or a time
+   *     is negative or not a number
    */
   Plan add(PlanHead head, String planJson, @Nullable String studyContent, String who);
 

@@ -36,8 +36,8 @@ public interface RevisedShelf {
   List<RevisionEntry> revisions(long id);
 
   /**
-   * Saves a text as a new revision; if it is the present text to the letter, the present revision is
-   * answered and nothing is written.
+   * Saves a text as a new revision; if it is the present text to the letter, the present revision
+   * is answered and nothing is written.
    *
    * @throws StaleRevisionException if the expected revision is not the present one
    * @throws IllegalArgumentException if there is no such id, or who is blank

@@ -11,8 +11,7 @@ import java.time.Instant;
  * @param access whether the person may log in
  * @param created when the account was created
  */
-public record Account(
-    String name, String passwordHash, Role role, Access access, Instant created) {
+public record Account(String name, String passwordHash, Role role, Access access, Instant created) {
 
   /** What a person may do. */
   public enum Role {

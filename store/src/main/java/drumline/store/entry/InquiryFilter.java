@@ -3,8 +3,8 @@ package drumline.store.entry;
 /**
  * Which inquiries to list.
  *
- * @param words words parted by blanks, each of which must occur in the name or the text, in upper or
- *     lower case; empty for all
+ * @param words words parted by blanks, each of which must occur in the name or the text, in upper
+ *     or lower case; empty for all
  * @param standing open or archived ones
  */
 public record InquiryFilter(String words, Standing standing) {

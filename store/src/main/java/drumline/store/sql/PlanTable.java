@@ -139,17 +139,12 @@ public final class PlanTable implements PlanShelf {
             nullableDouble(row, "bound_s"),
             cost == null
                 ? null
-                : new Money(
-                    new BigDecimal(cost), Currency.getInstance(row.getString("currency"))));
+                : new Money(new BigDecimal(cost), Currency.getInstance(row.getString("currency"))));
     return new PlanEntry(
-        row.getLong("id"),
-        head,
-        row.getString("who"),
-        Instant.ofEpochMilli(row.getLong("at_ms")));
+        row.getLong("id"), head, row.getString("who"), Instant.ofEpochMilli(row.getLong("at_ms")));
   }
 
-  private static @Nullable Double nullableDouble(ResultSet row, String column)
-      throws SQLException {
+  private static @Nullable Double nullableDouble(ResultSet row, String column) throws SQLException {
     double number = row.getDouble(column);
     return row.wasNull() ? null : number;
   }

@@ -112,7 +112,9 @@ abstract sealed class RevisedTable implements RevisedShelf permits InquiryTable,
     return database
         .read(handle -> rows.find(handle, id, revision))
         .orElseThrow(
-            () -> new IllegalArgumentException("there is no revision " + revision + " of " + subject(id)));
+            () ->
+                new IllegalArgumentException(
+                    "there is no revision " + revision + " of " + subject(id)));
   }
 
   @Override

@@ -59,7 +59,8 @@ final class RevisionRows {
 
   List<RevisionEntry> history(Handle handle, long id) {
     return handle
-        .createQuery("SELECT " + ENTRY + " FROM " + table + " r WHERE owner = :id ORDER BY revision")
+        .createQuery(
+            "SELECT " + ENTRY + " FROM " + table + " r WHERE owner = :id ORDER BY revision")
         .bind("id", id)
         .map(RevisionRows::entry)
         .list();

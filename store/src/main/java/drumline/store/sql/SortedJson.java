@@ -5,12 +5,11 @@ import com.fasterxml.jackson.databind.DeserializationFeature;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.SerializationFeature;
 import com.fasterxml.jackson.databind.json.JsonMapper;
-import java.math.BigDecimal;
 import java.util.Map;
 
 /**
- * One way to write a JSON object: keys in alphabetical order, no blanks, numbers without closing noughts.
- * A database that keeps JSON in its own form gives the same text back.
+ * One way to write a JSON object: keys in alphabetical order, no blanks, numbers without closing
+ * noughts. A database that keeps JSON in its own form gives the same text back.
  */
 public final class SortedJson {
   private static final JsonMapper MAPPER =
