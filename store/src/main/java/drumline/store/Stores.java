@@ -30,12 +30,12 @@ public final class Stores {
   }
 
   /**
-   * Brings a backup back into the store that the settings name. An embedded store that held something
-   * is kept beside it first; a server's database must be empty.
+   * Brings a backup back into the store that the settings name. An embedded store that held
+   * something is kept beside it first; a server's database must be empty.
    *
    * @return where the former content is kept, if there was any
-   * @throws drumline.store.api.StoreFault if the file is no whole backup or the store cannot take it;
-   *     nothing is changed then
+   * @throws drumline.store.api.StoreFault if the file is no whole backup or the store cannot take
+   *     it; nothing is changed then
    */
   public static Optional<Path> restore(StoreSettings settings, Path file) {
     return BackupReader.restore(settings, file);

@@ -45,7 +45,8 @@ public interface Store extends AutoCloseable {
   /**
    * Reads what {@link #exportTo} wrote, all or nothing. The store must be empty.
    *
-   * @throws StoreFault with every problem found, if the store is not empty or the folder is not whole
+   * @throws StoreFault with every problem found, if the store is not empty or the folder is not
+   *     whole
    */
   void importFrom(Path folder);
 

@@ -31,8 +31,8 @@ public final class BackupReader {
    * Brings it back. The backup is first read in a copy, so that a damaged one changes nothing.
    *
    * @return where the embedded database as it was before is kept, if it was not empty
-   * @throws StoreFault if the file is no whole backup, or is to go into a server's database, or from
-   *     a server into a file, that holds something
+   * @throws StoreFault if the file is no whole backup, or is to go into a server's database, or
+   *     from a server into a file, that holds something
    */
   public static Optional<Path> restore(StoreSettings settings, Path file) {
     try {

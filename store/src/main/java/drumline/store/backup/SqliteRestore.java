@@ -30,7 +30,8 @@ final class SqliteRestore {
   static Optional<Path> replace(Path target, Path whole) throws IOException {
     boolean wasThere = Files.exists(target);
     Path aside =
-        target.resolveSibling("drumline-before-restore-" + STAMP.format(LocalDateTime.now()) + ".db");
+        target.resolveSibling(
+            "drumline-before-restore-" + STAMP.format(LocalDateTime.now()) + ".db");
     Optional<Path> kept = wasThere ? Optional.of(aside) : Optional.empty();
     try (Database database = SqliteFile.open(target)) {
       if (wasThere) {

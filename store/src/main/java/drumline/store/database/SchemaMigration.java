@@ -29,7 +29,9 @@ public final class SchemaMigration {
     long endNs = System.nanoTime() + TimeUnit.SECONDS.toNanos(PATIENCE_S);
     while (checkedVersion(source, place) < PRESENT_VERSION) {
       try {
-        flyway(source, dialect).migrate();
+        if (flyway(source, dialect).migrate().migrationsExecuted == 0) {
+          throw new FlywayException("the files of version " + PRESENT_VERSION + " are missing");
+        }
       } catch (FlywayException e) {
         if (System.nanoTime() > endNs) {
           throw new StoreFault(failed(place, e), e);
@@ -44,6 +46,7 @@ public final class SchemaMigration {
         .loggers("slf4j")
         .dataSource(source)
         .locations("classpath:drumline/store/migration")
+        .failOnMissingLocations(true)
         .placeholders(dialect.placeholders())
         .load();
   }

@@ -66,9 +66,7 @@ record Column(String name, Form form, Need need, String file, Set<String> words)
 
   Column oneOf(Enum<?>[] allowed) {
     Set<String> names =
-        Arrays.stream(allowed)
-            .map(Enum::name)
-            .collect(Collectors.toUnmodifiableSet());
+        Arrays.stream(allowed).map(Enum::name).collect(Collectors.toUnmodifiableSet());
     return new Column(name, form, need, file, names);
   }
 
@@ -77,7 +75,8 @@ record Column(String name, Form form, Need need, String file, Set<String> words)
     String stem = form == Form.MOMENT ? name.replaceFirst("_ms$", "") : name;
     StringBuilder key = new StringBuilder();
     for (String word : stem.split("_")) {
-      key.append(key.isEmpty() ? word : word.substring(0, 1).toUpperCase(Locale.ROOT) + word.substring(1));
+      key.append(
+          key.isEmpty() ? word : word.substring(0, 1).toUpperCase(Locale.ROOT) + word.substring(1));
     }
     return key.toString();
   }

@@ -90,7 +90,8 @@ public final class FolderReader {
     try {
       FolderNote note = FolderNote.parse(json.orElse(""));
       if (!note.format().equals(FolderNote.FORMAT)) {
-        folder.wrong("import-not-ours", FolderNote.FILE, "format " + note.format(), FolderNote.FORMAT);
+        folder.wrong(
+            "import-not-ours", FolderNote.FILE, "format " + note.format(), FolderNote.FORMAT);
       } else if (note.version() > SchemaMigration.PRESENT_VERSION) {
         folder.wrong(
             "import-from-newer-version",

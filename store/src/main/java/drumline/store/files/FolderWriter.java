@@ -82,8 +82,7 @@ public final class FolderWriter {
     String order = String.join(", ", shape.order());
     try (ResultIterator<Map<String, Object>> rows =
         handle
-            .createQuery(
-                "SELECT " + columns + " FROM " + shape.table() + " ORDER BY " + order)
+            .createQuery("SELECT " + columns + " FROM " + shape.table() + " ORDER BY " + order)
             .setFetchSize(ROWS_AT_ONCE)
             .map((row, context) -> read(shape, row))
             .iterator()) {

@@ -53,7 +53,8 @@ final class ImportFolder {
     unread.remove(file);
     try {
       byte[] bytes = Files.readAllBytes(folder.resolve(file));
-      return Optional.of(StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes)).toString());
+      return Optional.of(
+          StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes)).toString());
     } catch (NoSuchFileException e) {
       wrong("import-file-missing", file, "it is not there", "every file of the export");
     } catch (CharacterCodingException e) {

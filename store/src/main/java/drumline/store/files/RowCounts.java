@@ -19,8 +19,7 @@ public final class RowCounts {
     for (TableShape shape : TableShapes.ALL) {
       String table = shape.table();
       counts.put(
-          table,
-          handle.createQuery("SELECT COUNT(*) FROM " + table).mapTo(Integer.class).one());
+          table, handle.createQuery("SELECT COUNT(*) FROM " + table).mapTo(Integer.class).one());
     }
     return counts;
   }

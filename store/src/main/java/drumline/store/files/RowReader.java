@@ -42,8 +42,7 @@ final class RowReader {
     if (text.isEmpty()) {
       return rows;
     }
-    List<String> pieces =
-        shape.holdsManyRows() ? text.get().lines().toList() : List.of(text.get());
+    List<String> pieces = shape.holdsManyRows() ? text.get().lines().toList() : List.of(text.get());
     for (int index = 0; index < pieces.size(); index++) {
       String where = shape.holdsManyRows() ? file + " line " + (index + 1) : file;
       row(file, where, pieces.get(index)).ifPresent(rows::add);
@@ -69,7 +68,10 @@ final class RowReader {
     noteUnknownKeys(where, node);
     if (folder.problems().size() == before && !shape.pathOf(row).equals(file)) {
       folder.wrong(
-          "import-misplaced-row", where, "its numbers are those of " + shape.pathOf(row), "its place");
+          "import-misplaced-row",
+          where,
+          "its numbers are those of " + shape.pathOf(row),
+          "its place");
     }
     return folder.problems().size() == before ? Optional.of(row) : Optional.empty();
   }
@@ -97,8 +99,7 @@ final class RowReader {
         .forEachRemaining(
             key -> {
               if (!known.contains(key)) {
-                folder.wrong(
-                    UNREADABLE, where, "unknown key " + key, String.join(", ", known));
+                folder.wrong(UNREADABLE, where, "unknown key " + key, String.join(", ", known));
               }
             });
   }
@@ -129,14 +130,14 @@ final class RowReader {
     }
     Object value =
         switch (column.form()) {
-          case WHOLE -> node.canConvertToExactIntegral() && node.canConvertToLong() ? node.longValue() : null;
+          case WHOLE ->
+              node.canConvertToExactIntegral() && node.canConvertToLong() ? node.longValue() : null;
           case DECIMAL -> node.isNumber() ? node.doubleValue() : null;
           case MOMENT -> moment(node);
           case TEXT, JSON -> word(node, column);
         };
     if (value == null) {
-      folder.wrong(
-          UNREADABLE, where, "key " + column.key() + " is " + node, allowed(column));
+      folder.wrong(UNREADABLE, where, "key " + column.key() + " is " + node, allowed(column));
     }
     return value;
   }

@@ -70,7 +70,8 @@ public final class AccountTable implements AccountShelf {
   @Override
   public List<Account> list() {
     return database
-        .read(handle -> handle.createQuery("SELECT * FROM account").map(AccountTable::account).list())
+        .read(
+            handle -> handle.createQuery("SELECT * FROM account").map(AccountTable::account).list())
         .stream()
         .sorted(Comparator.comparing(account -> fold(account.name())))
         .toList();

@@ -68,7 +68,9 @@ public final class InquiryTable extends RevisedTable implements InquiryShelf {
   @Override
   public List<InquiryEntry> list(InquiryFilter filter) {
     List<String> words =
-        Arrays.stream(FindableText.fold(filter.words()).split("\\s+")).filter(word -> !word.isEmpty()).toList();
+        Arrays.stream(FindableText.fold(filter.words()).split("\\s+"))
+            .filter(word -> !word.isEmpty())
+            .toList();
     StringBuilder sql = new StringBuilder(LIST).append(" WHERE i.standing = :standing");
     for (int index = 0; index < words.size(); index++) {
       sql.append(" AND i.found_by LIKE :word").append(index).append(" ESCAPE '!'");

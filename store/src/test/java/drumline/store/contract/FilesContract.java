@@ -88,7 +88,8 @@ interface FilesContract extends Bench {
     Files.writeString(folder.resolve("runoffs/000001/more.txt"), "x");
     Path inquiry = folder.resolve("inquiries/000003/inquiry.json");
     Files.writeString(
-        inquiry, Files.readString(inquiry).replace("\"OPEN\"", "\"opened\"").replace("head", "haed"));
+        inquiry,
+        Files.readString(inquiry).replace("\"OPEN\"", "\"opened\"").replace("head", "haed"));
     try (Store second = Stores.open(emptyPlace())) {
       assertThatThrownBy(() -> second.importFrom(folder))
           .isInstanceOf(StoreFault.class)

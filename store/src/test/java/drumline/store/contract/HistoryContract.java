@@ -95,7 +95,9 @@ interface HistoryContract extends Bench {
     assertThat(shelf.redo(id, 5, "Ben").orElseThrow().text()).isEqualTo("two");
     assertThat(shelf.redo(id, 6, "Ben").orElseThrow().name()).isEqualTo("Sleeve");
     assertThat(shelf.redo(id, 7, "Ben")).isEmpty();
-    assertThat(shelf.revisions(id)).extracting(RevisionEntry::sameAs).containsExactly(1, 2, 3, 2, 1, 2, 3);
+    assertThat(shelf.revisions(id))
+        .extracting(RevisionEntry::sameAs)
+        .containsExactly(1, 2, 3, 2, 1, 2, 3);
   }
 
   @Test
@@ -152,7 +154,9 @@ interface HistoryContract extends Bench {
         }
       } else if (choice == 2) {
         made = shelf.redo(id, head, "Ana");
-        assertThat(made.isPresent()).as("seed %d step %d", seed, step).isEqualTo(!forward.isEmpty());
+        assertThat(made.isPresent())
+            .as("seed %d step %d", seed, step)
+            .isEqualTo(!forward.isEmpty());
         if (made.isPresent()) {
           back.add(now);
           now = forward.remove(forward.size() - 1);

@@ -32,7 +32,14 @@ interface ShelfContract extends Bench {
     long id = inquiry();
     PlanHead head =
         new PlanHead(
-            id, 1, "six spindles", -7234567890123456789L, 0.1, "feasible", 13.1, 12.950000000000001,
+            id,
+            1,
+            "six spindles",
+            -7234567890123456789L,
+            0.1,
+            "feasible",
+            13.1,
+            12.950000000000001,
             new Money(new BigDecimal("0.18400"), EUR));
     String json = "{ \"b\": 1.50,\r\n  \"a\" : 1e3, \"a\": 2 }";
     Plan plan = store().plans().add(head, json, "Study Ø\n", "Ana");
@@ -83,7 +90,8 @@ interface ShelfContract extends Bench {
     store().runoffs().add(id, two, "Ana");
     store().runoffs().add(id, List.of(reading("Ø12", 1, 2, "12.1")), "Ben");
     Runoff runoff = store().runoffs().findRunoff(id).orElseThrow();
-    assertThat(runoff.measurements()).extracting(one -> one.value().toPlainString())
+    assertThat(runoff.measurements())
+        .extracting(one -> one.value().toPlainString())
         .containsExactly("12.0030", "0.0", "12.1");
     assertThat(store().runoffs().list(inquiry))
         .containsExactly(runoff.entry())

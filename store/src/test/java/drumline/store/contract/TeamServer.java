@@ -19,8 +19,7 @@ public final class TeamServer {
 
   private static EmbeddedPostgres start() {
     try {
-      EmbeddedPostgres server =
-          EmbeddedPostgres.builder().setServerConfig("fsync", "off").start();
+      EmbeddedPostgres server = EmbeddedPostgres.builder().setServerConfig("fsync", "off").start();
       execute(server, "CREATE DATABASE pattern");
       Stores.open(new AtServer(url(server, "pattern"))).close();
       return server;
