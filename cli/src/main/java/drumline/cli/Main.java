@@ -27,7 +27,11 @@ import picocli.CommandLine.Spec;
       RouteCommand.class,
       PlanCommand.class,
       BalanceCommand.class,
-      SchemaCommand.class
+      SchemaCommand.class,
+      BackupCommand.class,
+      RestoreCommand.class,
+      ExportCommand.class,
+      ImportCommand.class
     },
     footer = {
       "",
@@ -55,6 +59,7 @@ public final class Main implements Runnable {
 
   /** Runs one command and ends the program with its exit code. */
   public static void main(String[] args) {
+    System.setProperty("slf4j.internal.verbosity", "ERROR"); // libraries need no log here
     System.exit(commandLine().execute(args));
   }
 }

@@ -7,6 +7,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDateTime;
+import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
 import java.util.Locale;
 import java.util.Optional;
@@ -31,7 +32,7 @@ final class SqliteRestore {
     boolean wasThere = Files.exists(target);
     Path aside =
         target.resolveSibling(
-            "drumline-before-restore-" + STAMP.format(LocalDateTime.now()) + ".db");
+            "drumline-before-restore-" + STAMP.format(LocalDateTime.now(ZoneId.systemDefault())) + ".db");
     Optional<Path> kept = wasThere ? Optional.of(aside) : Optional.empty();
     try (Database database = SqliteFile.open(target)) {
       if (wasThere) {

@@ -9,7 +9,7 @@ import java.nio.file.Path;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 
-/** Source: [XDG] 0.8, section Environment variables. */
+/** Source: [XDG] 0.7, section Environment variables. */
 class SettingsTest {
   private static final Path HOME = Path.of("/home/ana");
 
