@@ -27,8 +27,7 @@ class StoreCommandsTest {
         .isEqualTo("Backed up to " + folder.resolve("shop.bak") + NOTHING);
     Terminal restore = run("restore", "shop.bak", "one");
     assertThat(restore.code()).as(restore.all()).isZero();
-    assertThat(restore.out())
-        .contains("What was there before is kept in " + folder.resolve("one"));
+    assertThat(restore.out()).contains("What was there before is kept in " + folder.resolve("one"));
     assertThat(run("export", "files", "one").code()).isZero();
     Terminal bringIn = run("import", "files", "two");
     assertThat(bringIn.code()).as(bringIn.all()).isZero();

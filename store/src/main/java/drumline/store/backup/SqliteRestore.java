@@ -32,7 +32,9 @@ final class SqliteRestore {
     boolean wasThere = Files.exists(target);
     Path aside =
         target.resolveSibling(
-            "drumline-before-restore-" + STAMP.format(LocalDateTime.now(ZoneId.systemDefault())) + ".db");
+            "drumline-before-restore-"
+                + STAMP.format(LocalDateTime.now(ZoneId.systemDefault()))
+                + ".db");
     Optional<Path> kept = wasThere ? Optional.of(aside) : Optional.empty();
     try (Database database = SqliteFile.open(target)) {
       if (wasThere) {

@@ -74,7 +74,7 @@ record Column(String name, Form form, Need need, String file, Set<String> words)
   String key() {
     String stem = form == Form.MOMENT ? name.replaceFirst("_ms$", "") : name;
     StringBuilder key = new StringBuilder();
-    for (String word : stem.split("_")) {
+    for (String word : stem.split("_", -1)) {
       key.append(
           key.isEmpty() ? word : word.substring(0, 1).toUpperCase(Locale.ROOT) + word.substring(1));
     }

@@ -25,7 +25,7 @@ record TableShape(String table, String path, List<String> order, List<Column> co
   /** The file of a row. */
   String pathOf(Map<String, Object> row) {
     return HOLE.matcher(path)
-        .replaceAll(hole -> String.format(Locale.ROOT, "%06d", row.get(hole.group(1))));
+        .replaceAll(hole -> String.format(Locale.ROOT, "%06d", (Long) row.get(hole.group(1))));
   }
 
   /** Whether a file of this path holds rows of this table. */

@@ -128,8 +128,8 @@ public final class InquiryTable extends RevisedTable implements InquiryShelf {
               }
               return handle
                   .createUpdate(
-                      "UPDATE inquiry SET summary_revision = :revision, summary = :summary WHERE id ="
-                          + " :id AND COALESCE(summary_revision, 0) <= :revision")
+                      "UPDATE inquiry SET summary_revision = :revision, summary = :summary WHERE id"
+                          + " = :id AND COALESCE(summary_revision, 0) <= :revision")
                   .bind("revision", revision)
                   .bind("summary", sorted)
                   .bind("id", id)

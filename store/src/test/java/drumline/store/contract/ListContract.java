@@ -108,7 +108,8 @@ interface ListContract extends Bench {
         2,
         """
         {"verdict": "feasible", "cycleS": 13.10, "big": 1e21, "none": null,
-         "thumbnail": "<svg viewBox=\\"0 0 9 9\\"/>", "a": {"z": [1, 2], "b": "Ø"}}""");
+         "thumbnail": "<svg viewBox=\\"0 0 9 9\\"/>", "a": {"z": [1, 2], "b": "Ø"}}\
+        """);
     Summary expected =
         new Summary(
             2,
