@@ -11,7 +11,7 @@ import org.junit.jupiter.api.Test;
 
 /** Source: [XDG] 0.7, section Environment variables. */
 class SettingsTest {
-  private static final Path HOME = Path.of("/home/ana");
+  private static final Path HOME = Path.of("/ana");
 
   private static StoreSettings usual(Map<String, String> environment) {
     return StoreSettings.usual(environment, HOME);
@@ -19,11 +19,11 @@ class SettingsTest {
 
   @Test
   void withoutAnySettingItIsTheUsersShareFolder() {
-    InFolder usual = new InFolder(Path.of("/home/ana/.local/share/drumline"));
+    InFolder usual = new InFolder(Path.of("/ana/.local/share/drumline"));
     assertThat(usual(Map.of())).isEqualTo(usual);
     assertThat(usual(Map.of("XDG_DATA_HOME", ""))).isEqualTo(usual);
     assertThat(usual(Map.of("XDG_DATA_HOME", "relative"))).isEqualTo(usual);
-    assertThat(usual.file()).isEqualTo(Path.of("/home/ana/.local/share/drumline/drumline.db"));
+    assertThat(usual.file()).isEqualTo(Path.of("/ana/.local/share/drumline/drumline.db"));
   }
 
   @Test
