@@ -25,6 +25,7 @@ import picocli.CommandLine.Spec;
       CheckCommand.class,
       TriageCommand.class,
       RouteCommand.class,
+      RulesCommand.class,
       PlanCommand.class,
       BalanceCommand.class,
       SchemaCommand.class

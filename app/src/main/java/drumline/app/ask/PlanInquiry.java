@@ -66,7 +66,7 @@ public record PlanInquiry(
                 inquiry, machine, settings, listener(machine, watch), watch::isCancelled));
       }
     }
-    return new PlanInquiry(studies, triage, opened.read().changes(), choice.problems());
+    return new PlanInquiry(studies, triage, opened.changes(), choice.problems());
   }
 
   private static ProgressListener listener(Machine machine, SearchWatch watch) {

@@ -23,6 +23,7 @@ import drumline.route.RouteDerivation;
 import drumline.route.feature.TurnedPart;
 import drumline.route.machine.MachineRoute;
 import drumline.route.rule.Practice;
+import drumline.route.rule.PracticeReading;
 import drumline.shape.proof.RemovalProof;
 import drumline.shape.section.PartSection;
 import drumline.shape.workpiece.PositionWork;
@@ -47,12 +48,13 @@ public final class StudyRun {
   private final Machine machine;
   private final PlannerSettings settings;
   private final GripDiameters diameters;
-  private final Practice practice = Practice.shipped();
+  private final Practice practice;
 
   private StudyRun(Inquiry inquiry, Machine machine, PlannerSettings settings) {
     this.inquiry = inquiry;
     this.machine = machine;
     this.settings = settings;
+    this.practice = PracticeReading.of(inquiry.overrides()).practice();
     this.diameters = GripDiameters.of(inquiry.part(), inquiry.bar());
   }
 
@@ -79,7 +81,7 @@ public final class StudyRun {
       return MachineStudy.unplanned(inquiry, machine, derived, problems);
     }
     LongestCut longest = new LongestCut(this::translate);
-    Route route = longest.divide(derived);
+    Route route = practice.uses("divide-longest") ? longest.divide(derived) : derived;
     TranslationResult translated = translate(route);
     problems.addAll(translated.problems());
     if (translated.translation().isEmpty()) {
