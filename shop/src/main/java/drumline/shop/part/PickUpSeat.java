@@ -41,10 +41,7 @@ public record PickUpSeat(OutsideStep step, double plainMm, boolean isPlain) {
                     .thenComparingDouble(seat -> seat.step().largestDiameterMm()));
     return plain.isPresent()
         ? plain
-        : straight.stream()
-            .max(
-                Comparator.comparingDouble(OutsideStep::lengthMm)
-                    .thenComparingDouble(OutsideStep::largestDiameterMm))
+        : part.findLongestCylinder()
             .map(step -> new PickUpSeat(step, uncutMm(part, step), false));
   }
 
