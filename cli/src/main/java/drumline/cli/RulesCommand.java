@@ -21,7 +21,8 @@ import picocli.CommandLine.Spec;
 @Command(
     name = "rules",
     description = {
-      "Lists the rules of the process with their sources, the allowances, and what operations reach.",
+      "Lists the rules of the process with their sources, the allowances, and what operations"
+          + " reach.",
       "With an inquiry, as its overrides and its shop's practice.yaml have them."
     },
     mixinStandardHelpOptions = true)

@@ -41,8 +41,7 @@ public record PickUpSeat(OutsideStep step, double plainMm, boolean isPlain) {
                     .thenComparingDouble(seat -> seat.step().largestDiameterMm()));
     return plain.isPresent()
         ? plain
-        : part.findLongestCylinder()
-            .map(step -> new PickUpSeat(step, uncutMm(part, step), false));
+        : part.findLongestCylinder().map(step -> new PickUpSeat(step, uncutMm(part, step), false));
   }
 
   private boolean isLongEnough() {
