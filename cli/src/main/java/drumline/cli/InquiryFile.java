@@ -23,8 +23,8 @@ final class InquiryFile {
       names = "--library",
       paramLabel = "DIR",
       description =
-          "Folder with your own materials.yaml, tools.yaml, machines.yaml; entries of the same"
-              + " name take the place of the shipped ones.")
+          "Folder with your own materials.yaml, tools.yaml, machines.yaml, practice.yaml; entries"
+              + " of the same name take the place of the shipped ones.")
   private @Nullable Path library;
 
   @Spec(Spec.Target.MIXEE)

@@ -29,6 +29,7 @@ import picocli.CommandLine.Spec;
       CheckCommand.class,
       TriageCommand.class,
       RouteCommand.class,
+      RulesCommand.class,
       PlanCommand.class,
       WhatIfCommand.class,
       BalanceCommand.class,

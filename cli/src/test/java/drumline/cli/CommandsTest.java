@@ -43,6 +43,30 @@ class CommandsTest {
   }
 
   @Test
+  void rulesAreListedWithSourcesAndState() throws IOException {
+    Terminal run = Terminal.run("rules");
+    assertThat(run.code()).as(run.all()).isZero();
+    assertThat(run.out())
+        .contains("ream-bore", "always on", "[MDRAW]", "finishTurnStock", "0.25 mm", "IT 8");
+
+    String text = Files.readString(Path.of(Terminal.example("sleeve.yaml")));
+    Path own = folder.resolve("own.yaml");
+    Files.writeString(own, text + "\noverrides: {rules: {ream-bore: {off: no reamers here}}}\n");
+    Files.writeString(
+        folder.resolve("practice.yaml"), "units: metric\nallowances: {finishTurnStock: 0.2 mm}\n");
+    Terminal other = Terminal.run("rules", own.toString(), "--library", folder.toString());
+    assertThat(other.code()).as(other.all()).isZero();
+    assertThat(other.out()).contains("off: no reamers here").doesNotContain("0.25 mm");
+    Terminal route = Terminal.run("route", own.toString());
+    assertThat(route.out()).doesNotContain("ream Ø18").contains("finish bore Ø18");
+
+    Files.writeString(own, text + "\noverrides: {rules: {ream-bare: {off: no reamers here}}}\n");
+    Terminal wrong = Terminal.run("check", own.toString());
+    assertThat(wrong.code()).isEqualTo(2);
+    assertThat(wrong.all()).contains("ream-bare", "Maybe \"ream-bore\".");
+  }
+
+  @Test
   void severalMachinesStandSideBySideAndEachHasItsFolder() throws IOException {
     Terminal run =
         Terminal.run(

@@ -1,6 +1,7 @@
 package drumline.intake;
 
 import drumline.intake.form.Form;
+import drumline.intake.head.PracticeForm;
 import drumline.intake.head.RatesForm;
 import drumline.intake.head.Title;
 import drumline.intake.head.VolumesForm;
@@ -31,9 +32,10 @@ public final class InquiryForms {
           "libraries",
           "overrides");
 
-  static final Form LIBRARIES = Form.of("libraries", "materials", "tools", "machines");
+  static final Form LIBRARIES = Form.of("libraries", "materials", "tools", "machines", "practice");
 
-  static final Form OVERRIDES = Form.of("overrides", "materials", "tools", "machines");
+  static final Form OVERRIDES =
+      Form.of("overrides", "materials", "tools", "machines", "rules", "allowances", "capability");
 
   private InquiryForms() {}
 
@@ -45,6 +47,8 @@ public final class InquiryForms {
                 INQUIRY,
                 LIBRARIES,
                 OVERRIDES,
+                PracticeForm.RULE,
+                PracticeForm.REACHED,
                 Title.FORM,
                 VolumesForm.FORM,
                 VolumesForm.SHIFTS,

@@ -6,6 +6,7 @@ import drumline.intake.head.RatesForm;
 import drumline.intake.head.Title;
 import drumline.intake.head.VolumesForm;
 import drumline.shop.inquiry.Inquiry;
+import drumline.shop.inquiry.Overrides;
 import drumline.shop.inquiry.Rates;
 import drumline.shop.inquiry.Shifts;
 import drumline.shop.inquiry.Today;
@@ -72,6 +73,7 @@ record InquiryHead(
         today,
         rates,
         wishes,
+        Overrides.NONE,
         tools,
         machines);
   }

@@ -5,6 +5,7 @@ import drumline.intake.form.Field;
 import drumline.intake.form.Form;
 import drumline.intake.form.Reading;
 import drumline.intake.form.UnitsField;
+import drumline.intake.head.PracticeForm;
 import drumline.intake.head.WishesForm;
 import drumline.intake.library.Libraries;
 import drumline.intake.library.LibraryKind;
@@ -13,9 +14,11 @@ import drumline.intake.part.BarForm;
 import drumline.intake.part.ElementPlaces;
 import drumline.intake.part.PartForm;
 import drumline.intake.text.Node;
+import drumline.intake.text.TextFile;
 import drumline.intake.text.YamlText;
 import drumline.shop.check.PartCheck;
 import drumline.shop.inquiry.Inquiry;
+import drumline.shop.inquiry.Overrides;
 import drumline.shop.inquiry.Wishes;
 import drumline.shop.machine.Machine;
 import drumline.shop.material.Material;
@@ -52,11 +55,13 @@ final class InquiryRun {
     }
     Block block = Block.open(top.get(), InquiryForms.INQUIRY, "", reading);
     UnitsField.declare(block, name);
-    Libraries libraries = Libraries.read(reading, overrides.and(ownLibraries(block)));
+    LibraryPaths paths = overrides.and(ownLibraries(block));
+    Libraries libraries = Libraries.read(reading, paths);
     for (LibraryKind kind : LibraryKind.values()) {
       changes(block, kind).forEach(entry -> libraries.change(kind, entry));
     }
-    Optional<Inquiry> inquiry = inquiry(block, libraries);
+    Overrides practice = practice(block, paths);
+    Optional<Inquiry> inquiry = inquiry(block, libraries).map(i -> i.withOverrides(practice));
     if (inquiry.isPresent() && !reading.hasErrors()) {
       checkPart(block, inquiry.get());
     }
@@ -106,7 +111,10 @@ final class InquiryRun {
   private LibraryPaths ownLibraries(Block top) {
     Optional<Block> block = top.block("libraries", InquiryForms.LIBRARIES);
     return new LibraryPaths(
-        paths(block, "materials"), paths(block, "tools"), paths(block, "machines"));
+        paths(block, "materials"),
+        paths(block, "tools"),
+        paths(block, "machines"),
+        paths(block, "practice"));
   }
 
   private List<Path> paths(Optional<Block> block, String key) {
@@ -121,6 +129,28 @@ final class InquiryRun {
       }
     }
     return paths;
+  }
+
+  /**
+   * What the shop's files and the inquiry's overrides say of rules and allowances, in that order.
+   */
+  private Overrides practice(Block top, LibraryPaths paths) {
+    Overrides practice = Overrides.NONE;
+    for (Path path : paths.practice()) {
+      String label = String.valueOf(path.getFileName());
+      Optional<Block> file =
+          TextFile.read(path, reading.problems())
+              .flatMap(text -> YamlText.read(text, label, reading.problems()))
+              .map(keys -> Block.open(keys, PracticeForm.FILE, "", reading));
+      if (file.isPresent()) {
+        UnitsField.declare(file.get(), label);
+        practice = practice.and(PracticeForm.read(file.get()));
+      }
+    }
+    return top.block("overrides", InquiryForms.OVERRIDES)
+        .map(PracticeForm::read)
+        .map(practice::and)
+        .orElse(practice);
   }
 
   private Optional<Path> find(String name) {

@@ -19,7 +19,9 @@ public final class Schemas {
     /** A library of tools. */
     TOOLS("tools"),
     /** A library of machines. */
-    MACHINES("machines");
+    MACHINES("machines"),
+    /** What a shop does otherwise. */
+    PRACTICE("practice");
 
     private final String file;
 

@@ -7,10 +7,12 @@ import drumline.route.driven.EngravingMaking;
 import drumline.route.driven.FlatsMaking;
 import drumline.route.finish.BurnishMaking;
 import drumline.route.finish.ReachCheck;
+import drumline.route.finish.ThreadRoom;
 import drumline.route.hole.HoleFinishing;
 import drumline.route.hole.HoleMaking;
 import drumline.route.hole.HolePlan;
 import drumline.route.hole.SlottedMaking;
+import drumline.route.order.InsideBurrs;
 import drumline.route.parting.CutOffMaking;
 import drumline.route.parting.PickUpGrip;
 import drumline.route.thread.KnurlMaking;
@@ -45,6 +47,8 @@ public final class OperationWriting {
     new BurnishMaking(draft).writeBack();
     new DeburrMaking(draft).write();
     ReachCheck.check(draft);
+    ThreadRoom.check(draft);
+    InsideBurrs.check(draft);
     PickUpGrip.check(draft);
   }
 

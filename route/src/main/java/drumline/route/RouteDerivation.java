@@ -4,6 +4,7 @@ import drumline.route.draft.RouteDraft;
 import drumline.route.order.OrderWriting;
 import drumline.route.order.UserOrders;
 import drumline.route.rule.Practice;
+import drumline.route.rule.PracticeReading;
 import drumline.shop.inquiry.Inquiry;
 import drumline.shop.operation.OperationKind;
 import drumline.shop.operation.Route;
@@ -15,9 +16,9 @@ import java.util.List;
 public final class RouteDerivation {
   private RouteDerivation() {}
 
-  /** The route of an inquiry, in the practice that ships. */
+  /** The route of an inquiry, in the practice of its shop. */
   public static Route derive(Inquiry inquiry) {
-    return derive(inquiry, Practice.shipped());
+    return derive(inquiry, PracticeReading.of(inquiry.overrides()).practice());
   }
 
   /** The route of an inquiry; what cannot be solved is among the route's problems. */

@@ -21,6 +21,7 @@ public final class Asked {
   private String material = "11SMn30";
   private String bar = "{shape: round, size: 26 mm, tolerance: h9, length: 3 m}";
   private String wishes = "{machines: [drum-6x32]}";
+  private String overrides = "{}";
   private String part = "";
 
   /** A piece, as the part block of an inquiry says it, without its name. */
@@ -48,6 +49,12 @@ public final class Asked {
     return this;
   }
 
+  /** In a shop that does things otherwise. */
+  public Asked overriding(String text) {
+    overrides = text;
+    return this;
+  }
+
   /** The inquiry. */
   public Inquiry inquiry() {
     String text =
@@ -58,6 +65,8 @@ public final class Asked {
             + bar
             + "\nwishes: "
             + wishes
+            + "\noverrides: "
+            + overrides
             + "\npart:\n"
             + "  name: piece\n  general-tolerances: ISO 2768-m\n  roughness: Ra 3.2\n"
             + "  front-face-roughness: Ra 3.2\n"

@@ -74,7 +74,7 @@ public record PlanInquiry(
               ? side.planPromising(choice.machines())
               : side.planAll(choice.machines()));
     }
-    return new PlanInquiry(studies, triage, opened.read().changes(), choice.problems(), List.of());
+    return new PlanInquiry(studies, triage, opened.changes(), choice.problems(), List.of());
   }
 
   /**

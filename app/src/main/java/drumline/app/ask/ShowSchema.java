@@ -20,6 +20,8 @@ public final class ShowSchema {
     TOOLS,
     /** A library of machines. */
     MACHINES,
+    /** What a shop does otherwise. */
+    PRACTICE,
     /** The plan that a study writes. */
     PLAN
   }
@@ -31,6 +33,7 @@ public final class ShowSchema {
       case MATERIALS -> Schemas.text(Schemas.Kind.MATERIALS);
       case TOOLS -> Schemas.text(Schemas.Kind.TOOLS);
       case MACHINES -> Schemas.text(Schemas.Kind.MACHINES);
+      case PRACTICE -> Schemas.text(Schemas.Kind.PRACTICE);
       case PLAN -> plan();
     };
   }

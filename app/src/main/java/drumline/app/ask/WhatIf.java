@@ -4,7 +4,6 @@ import drumline.app.replan.QuickPlan;
 import drumline.app.study.DividedRoute;
 import drumline.economics.triage.Triage;
 import drumline.planner.api.PlannerSettings;
-import drumline.route.rule.Practice;
 import drumline.shop.inquiry.Inquiry;
 import drumline.shop.inquiry.Pin;
 import drumline.shop.machine.Machine;
@@ -62,7 +61,7 @@ public record WhatIf(
       return wrong("", choice.problems());
     }
     Machine machine = choice.machines().get(0);
-    DividedRoute divided = DividedRoute.of(inquiry, machine, Practice.shipped());
+    DividedRoute divided = DividedRoute.of(inquiry, machine);
     List<Problem> problems = new ArrayList<>();
     for (Move move : moves) {
       check(move, divided.route(), machine, problems);

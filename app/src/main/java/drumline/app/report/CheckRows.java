@@ -97,8 +97,8 @@ final class CheckRows {
             force.forcePct(),
             material.force().confidence().words()),
         plan.range().isPresent()
-            ? "the same layout on the clock with all figures at their worst and at their best; prices"
-                + " as they are"
+            ? "the same layout on the clock with all figures at their worst and at their best;"
+                  + " prices as they are"
             : "no range: other figures would ask for other operations");
   }
 

@@ -6,6 +6,7 @@ import drumline.route.RouteDerivation;
 import drumline.route.divide.RouteDivision;
 import drumline.route.machine.MachineRoute;
 import drumline.route.rule.Practice;
+import drumline.route.rule.PracticeReading;
 import drumline.shop.inquiry.Inquiry;
 import drumline.shop.inquiry.Pin;
 import drumline.shop.machine.Machine;
@@ -30,14 +31,18 @@ public record DividedRoute(Route whole, Route route, Map<String, Integer> partCo
     partCounts = Map.copyOf(partCounts);
   }
 
-  /** The route of an inquiry on a machine; undivided where it has errors. */
-  public static DividedRoute of(Inquiry inquiry, Machine machine, Practice practice) {
+  /** The route of an inquiry on a machine; undivided where it has errors or the rule is off. */
+  public static DividedRoute of(Inquiry inquiry, Machine machine) {
+    Practice practice = PracticeReading.of(inquiry.overrides()).practice();
     Route derived =
         together(
             MachineRoute.adapt(
                 RouteDerivation.derive(inquiry, practice), machine, inquiry, practice.allowances()),
             inquiry.wishes().pins());
     if (derived.problems().stream().anyMatch(p -> p.severity() == Severity.ERROR)) {
+      return new DividedRoute(derived, derived, Map.of());
+    }
+    if (!practice.uses("divide-longest")) {
       return new DividedRoute(derived, derived, Map.of());
     }
     LongestCut longest = new LongestCut(route -> translate(inquiry, machine, route));

@@ -12,6 +12,7 @@ import drumline.economics.study.MoneyStudy;
 import drumline.route.RouteDerivation;
 import drumline.route.machine.MachineRoute;
 import drumline.route.rule.Practice;
+import drumline.route.rule.PracticeReading;
 import drumline.shop.inquiry.Inquiry;
 import drumline.shop.inquiry.Rates;
 import drumline.shop.machine.Machine;
@@ -40,7 +41,7 @@ public record SequentialStudy(Machine machine, SequentialCycle cycle, MoneyStudy
   /** The inquiry on each of the library's machines without a drum that can take it. */
   public static List<SequentialStudy> all(MachineStudy study, PlannedLayout plan) {
     List<SequentialStudy> all = new ArrayList<>();
-    Practice practice = Practice.shipped();
+    Practice practice = PracticeReading.of(study.inquiry().overrides()).practice();
     Route derived = RouteDerivation.derive(study.inquiry(), practice);
     for (Machine machine : study.inquiry().machines()) {
       boolean alike =

@@ -5,7 +5,6 @@ import drumline.planner.api.PlannerSettings;
 import drumline.planner.api.ProgressListener;
 import drumline.planner.bound.CycleBound;
 import drumline.planner.tables.ProblemTables;
-import drumline.route.rule.Practice;
 import drumline.shop.inquiry.Inquiry;
 import drumline.shop.machine.DoubleIndexing;
 import drumline.shop.machine.Machine;
@@ -94,7 +93,7 @@ public final class SideBySide {
 
   /** Machine and labour for one piece at the shortest cycle that the bound leaves. */
   private Candidate rated(Machine machine) {
-    DividedRoute divided = DividedRoute.of(inquiry, machine, Practice.shipped());
+    DividedRoute divided = DividedRoute.of(inquiry, machine);
     if (divided.isWrong()) {
       return new Candidate(machine, 0, 0);
     }
@@ -113,7 +112,7 @@ public final class SideBySide {
 
   private MachineStudy cutShort(Candidate candidate, String bestName, double bestCost) {
     Machine machine = candidate.machine();
-    DividedRoute divided = DividedRoute.of(inquiry, machine, Practice.shipped());
+    DividedRoute divided = DividedRoute.of(inquiry, machine);
     Problem problem =
         Problem.warning(
             "cut-short",

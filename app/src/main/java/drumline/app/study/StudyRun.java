@@ -16,6 +16,7 @@ import drumline.planner.translate.Translation;
 import drumline.planner.translate.TranslationResult;
 import drumline.route.feature.TurnedPart;
 import drumline.route.rule.Practice;
+import drumline.route.rule.PracticeReading;
 import drumline.shape.proof.RemovalProof;
 import drumline.shape.section.PartSection;
 import drumline.shape.workpiece.PositionWork;
@@ -36,12 +37,13 @@ public final class StudyRun {
   private final Machine machine;
   private final PlannerSettings settings;
   private final GripDiameters diameters;
-  private final Practice practice = Practice.shipped();
+  private final Practice practice;
 
   private StudyRun(Inquiry inquiry, Machine machine, PlannerSettings settings) {
     this.inquiry = inquiry;
     this.machine = machine;
     this.settings = settings;
+    this.practice = PracticeReading.of(inquiry.overrides()).practice();
     this.diameters = GripDiameters.of(inquiry.part(), inquiry.bar());
   }
 
@@ -60,7 +62,7 @@ public final class StudyRun {
   }
 
   private MachineStudy run(ProgressListener listener, Cancel cancel) {
-    DividedRoute divided = DividedRoute.of(inquiry, machine, practice);
+    DividedRoute divided = DividedRoute.of(inquiry, machine);
     List<Problem> problems = new ArrayList<>(divided.whole().problems());
     if (divided.isWrong()) {
       return MachineStudy.unplanned(inquiry, machine, divided.whole(), problems);

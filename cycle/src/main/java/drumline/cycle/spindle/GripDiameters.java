@@ -1,8 +1,8 @@
 package drumline.cycle.spindle;
 
-import drumline.shop.contour.OutsideStep;
 import drumline.shop.part.Bar;
 import drumline.shop.part.Part;
+import drumline.shop.part.PickUpSeat;
 
 /**
  * The diameters that the collets grip on.
@@ -23,13 +23,12 @@ public record GripDiameters(double drumMm, double pickUpMm) {
   }
 
   /**
-   * The bar's own size, and for the pick-up spindle the longest cylinder of the piece's outside,
-   * the larger one of two that are as long; the bar's size where the outside is all taper. A setter
-   * may grip elsewhere: then give both diameters.
+   * The bar's own size, and for the pick-up spindle the cylinder of {@link PickUpSeat}; the bar's
+   * size where the outside is all taper. A setter may grip elsewhere: then give both diameters.
    */
   public static GripDiameters of(Part part, Bar bar) {
     double pickUpMm =
-        part.findLongestCylinder().map(OutsideStep::largestDiameterMm).orElse(bar.sizeMm());
+        PickUpSeat.find(part).map(seat -> seat.step().largestDiameterMm()).orElse(bar.sizeMm());
     return new GripDiameters(bar.sizeMm(), pickUpMm);
   }
 }

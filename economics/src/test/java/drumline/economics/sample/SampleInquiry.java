@@ -4,6 +4,7 @@ import drumline.cycle.timeline.Timeline;
 import drumline.shop.contour.Edge;
 import drumline.shop.contour.OutsideStep;
 import drumline.shop.inquiry.Inquiry;
+import drumline.shop.inquiry.Overrides;
 import drumline.shop.inquiry.Rates;
 import drumline.shop.inquiry.Shifts;
 import drumline.shop.inquiry.Today;
@@ -23,8 +24,8 @@ import drumline.shop.machine.SlideKind;
 import drumline.shop.machine.SpindleDrive;
 import drumline.shop.machine.ToolSlide;
 import drumline.shop.machine.Workholding;
-import drumline.shop.material.CuttingWindow.TaylorConstants;
 import drumline.shop.material.Confidence;
+import drumline.shop.material.CuttingWindow.TaylorConstants;
 import drumline.shop.material.IsoGroup;
 import drumline.shop.material.Material;
 import drumline.shop.material.ToolMaterial;
@@ -92,6 +93,7 @@ public final class SampleInquiry {
         new Today("bought", 0, new BigDecimal("0.90"), "EUR"),
         new Rates("EUR", Map.of("USD", new BigDecimal("0.50")), money("40"), money("90"), 2),
         new Wishes(List.of(), List.of(), List.of(), List.of()),
+        Overrides.NONE,
         List.of(),
         List.of(machine()));
   }

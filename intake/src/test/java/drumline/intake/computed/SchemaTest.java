@@ -14,6 +14,7 @@ import drumline.intake.InquiryReader;
 import drumline.intake.ProjectRoot;
 import drumline.intake.Schemas;
 import drumline.intake.form.Form;
+import drumline.intake.head.PracticeForm;
 import drumline.intake.library.LibraryKind;
 import java.io.IOException;
 import java.io.InputStream;
@@ -92,6 +93,13 @@ class SchemaTest {
         .containsExactlyInAnyOrderElementsOf(keys(kind.forms()));
   }
 
+  @Test
+  void namesTheKeysOfThePracticeReader() {
+    assertThat(schemaKeys(Schemas.Kind.PRACTICE))
+        .containsExactlyInAnyOrderElementsOf(
+            keys(List.of(PracticeForm.FILE, PracticeForm.RULE, PracticeForm.REACHED)));
+  }
+
   /** Each form of the reader as "name: keys", keys sorted. */
   private static List<String> keys(List<Form> forms) {
     return forms.stream().map(f -> line(f.name(), f.keys())).toList();
@@ -118,9 +126,11 @@ class SchemaTest {
   }
 
   private static String top(Schemas.Kind kind) {
-    return kind == Schemas.Kind.INQUIRY
-        ? InquiryForms.INQUIRY.name()
-        : LibraryKind.valueOf(kind.name()).form().name();
+    return switch (kind) {
+      case INQUIRY -> InquiryForms.INQUIRY.name();
+      case PRACTICE -> PracticeForm.FILE.name().replace(' ', '-');
+      default -> LibraryKind.valueOf(kind.name()).form().name();
+    };
   }
 
   private static List<String> names(JsonNode object) {

@@ -74,7 +74,9 @@ public final class FlatsMaking {
             .crib()
             .find(flats.id(), ToolKind.POLYGON_CUTTER, CuttingProcess.MILL, 2 * radius)
             .isPresent();
-    return crownFits && tool ? Flats.Method.POLYGON : Flats.Method.SIDE;
+    return crownFits && tool && draft.uses("flats-polygon")
+        ? Flats.Method.POLYGON
+        : Flats.Method.SIDE;
   }
 
   private void fromSide(Flats flats, double diameter, double width) {

@@ -3,6 +3,7 @@ package drumline.route.feature;
 import drumline.route.draft.RouteDraft;
 import drumline.shop.contour.BoreStep;
 import drumline.shop.feature.ScrewThread;
+import drumline.shop.material.CuttingProcess;
 import drumline.shop.material.Material;
 import drumline.shop.material.Material.ChipForm;
 import drumline.shop.part.Part;
@@ -31,14 +32,16 @@ public final class ThreadChoice {
     }
     Material material = draft.inquiry().material();
     boolean flows =
-        material.elongationPct() >= draft.allowance("rollElongation")
+        material.findWindow(CuttingProcess.THREAD_ROLL).isPresent()
+            && material.elongationPct() >= draft.allowance("rollElongation")
             && material.tensileMpa() <= draft.allowance("rollStrength");
     double core = thread.size().majorMm() - 1.2269 * thread.size().pitchMm();
     boolean stiff = boreBehind(draft, thread) <= draft.allowance("rollWall") * core;
     boolean straight = thread.size().start().rollBlankMm().isPresent();
     boolean kinds =
         draft.inquiry().tools().stream().anyMatch(f -> f.kind() == ToolKind.THREAD_ROLLING);
-    return flows && stiff && straight && kinds ? ScrewThread.Method.ROLL : ScrewThread.Method.TURN;
+    boolean rolls = draft.uses("thread-roll") && flows && stiff && straight && kinds;
+    return rolls ? ScrewThread.Method.ROLL : ScrewThread.Method.TURN;
   }
 
   /** How an inside thread is made. */
@@ -47,12 +50,15 @@ public final class ThreadChoice {
       return thread.method();
     }
     if (thread.size().majorMm() > draft.allowance("tapLargest")
-        || thread.size().taperRatio() != 0) {
+        || thread.size().taperRatio() != 0
+        || !draft.uses("thread-tap")) {
       return ScrewThread.Method.TURN;
     }
     Material material = draft.inquiry().material();
     boolean forms =
-        material.chipForm() == ChipForm.LONG
+        draft.uses("thread-form")
+            && material.findWindow(CuttingProcess.FORM_TAP).isPresent()
+            && material.chipForm() == ChipForm.LONG
             && material.elongationPct() >= draft.allowance("formElongation")
             && thread.size().start().formTapDrillMm().isPresent();
     return forms ? ScrewThread.Method.FORM_TAP : ScrewThread.Method.TAP;

@@ -13,6 +13,9 @@ public final class ReachCheck {
 
   /** Notes a warning for each surface beyond reach. */
   public static void check(RouteDraft draft) {
+    if (!draft.uses("within-reach")) {
+      return;
+    }
     draft.inquiry().part().outside().stream()
         .filter(step -> step.surface() == OutsideStep.Surface.TURNED)
         .map(step -> Surface.of(draft, step))

@@ -75,6 +75,7 @@ public final class HoleMaking {
     boolean solid = HolePlan.openedMm(draft, end) == 0;
     boolean needed =
         solid
+            && draft.uses("spot-before-drill")
             && (drill <= draft.allowance("spotDiameter")
                 || reach / drill > draft.allowance("spotRatio"));
     if (!needed && !chamfers) {
@@ -113,8 +114,8 @@ public final class HoleMaking {
     double length = bottom - reached;
     double ratio = length / step.drillMm();
     int most = (int) draft.allowance("drillPartsMost");
-    int parts =
-        (int) Math.max(1, Math.min(most, Math.ceil(ratio / draft.allowance("drillSplitRatio"))));
+    int wanted = (int) Math.ceil(ratio / draft.allowance("drillSplitRatio"));
+    int parts = draft.uses("drill-split") ? Math.max(1, Math.min(most, wanted)) : 1;
     Reach.check(
         draft,
         choice,

@@ -120,11 +120,13 @@ public final class HolePlan {
     if (finish && !step.isTaper() && reams) {
       return Method.REAMED;
     }
-    if (finish && (draft.uses("finish-bore") || step.isTaper())) {
+    if (finish) {
       return Method.BORED;
     }
     if (step.bottom() == Bottom.FLAT && deeperDrillMm > 0) {
-      boolean tool = draft.crib().largestMm(ToolKind.COUNTERBORE, CuttingProcess.DRILL) >= core;
+      boolean tool =
+          draft.uses("counterbore-flat")
+              && draft.crib().largestMm(ToolKind.COUNTERBORE, CuttingProcess.DRILL) >= core;
       return tool ? Method.COUNTERBORED : Method.BORED;
     }
     return step.bottom() == Bottom.FLAT ? Method.BORED : Method.DRILLED;

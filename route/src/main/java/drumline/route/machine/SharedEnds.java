@@ -17,6 +17,7 @@ import drumline.shop.operation.OrderRule;
 import drumline.shop.operation.Route;
 import drumline.shop.operation.WorkEnd;
 import drumline.shop.part.Part;
+import drumline.shop.part.PickUpSeat;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.Set;
@@ -27,7 +28,7 @@ import java.util.stream.Collectors;
  * lies wholly behind the grip of the second spindle can be done there as well, while the next piece
  * is under way at the main spindle. A drum has its positions for that.
  *
- * <p>The second spindle grips on the longest cylinder of the outside, from its front end, over half
+ * <p>The second spindle grips on the cylinder of {@link PickUpSeat}, from its front end, over half
  * its diameter or all of it where it is shorter: common practice. Roughing stays at the bar, where
  * the grip is firmer and the cut-off becomes shorter.
  */
@@ -51,7 +52,8 @@ final class SharedEnds {
     if (!hasTwoSpindles) {
       return route;
     }
-    return part.findLongestCylinder()
+    return PickUpSeat.find(part)
+        .map(PickUpSeat::step)
         .map(step -> new SharedEnds(part, gripEndMm(step)).share(route))
         .orElse(route);
   }

@@ -6,12 +6,13 @@ import drumline.shop.feature.Knurl;
 import drumline.shop.feature.ScrewThread;
 import drumline.shop.operation.WorkEnd;
 import drumline.shop.part.Part;
+import drumline.shop.part.PickUpSeat;
 import drumline.shop.problem.Problem;
 import java.util.stream.Stream;
 
 /**
- * Nothing clamps on a finished thread or knurl: says so where the longest cylinder, on which a
- * pick-up spindle would grip the piece for back-working, carries one.
+ * Rule {@code grip-plain}: nothing clamps on a finished thread or knurl; says so where no plain
+ * cylinder is long enough and the pick-up spindle would have to.
  */
 public final class PickUpGrip {
   private PickUpGrip() {}
@@ -22,7 +23,9 @@ public final class PickUpGrip {
       return;
     }
     Part part = draft.inquiry().part();
-    part.findLongestCylinder()
+    PickUpSeat.find(part)
+        .filter(seat -> !seat.isPlain() && draft.uses("grip-plain"))
+        .map(PickUpSeat::step)
         .ifPresent(step -> pressed(part, step).forEach(id -> draft.problem(warning(step, id))));
   }
 

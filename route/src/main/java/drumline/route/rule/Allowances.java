@@ -1,30 +1,28 @@
 package drumline.route.rule;
 
-import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /**
  * Stock allowances, standard times and limits that the rules work with, from the table that ships
  * with the program; each value has its unit and source there.
  */
 public final class Allowances {
-  private final Map<String, Double> values;
-  private final Map<String, String> units;
+  private final Map<String, Row> rows;
 
-  private Allowances(Map<String, Double> values, Map<String, String> units) {
-    this.values = values;
-    this.units = units;
+  private Allowances(Map<String, Row> rows) {
+    this.rows = rows;
   }
 
   /** The values that ship with the program. */
   public static Allowances shipped() {
-    Map<String, Double> values = new HashMap<>();
-    Map<String, String> units = new HashMap<>();
+    Map<String, Row> rows = new LinkedHashMap<>();
     for (String[] cells : TabTable.rows("allowances.tsv", 4)) {
-      values.put(cells[0], Double.valueOf(cells[1]));
-      units.put(cells[0], cells[2]);
+      rows.put(cells[0], new Row(cells[0], Double.parseDouble(cells[1]), cells[2], cells[3]));
     }
-    return new Allowances(values, units);
+    return new Allowances(rows);
   }
 
   /**
@@ -33,11 +31,15 @@ public final class Allowances {
    * @throws IllegalArgumentException if the table has no such name
    */
   public double value(String name) {
-    Double value = values.get(name);
-    if (value == null) {
-      throw new IllegalArgumentException("name: " + name + ", allowed: " + values.keySet());
+    return row(name).value();
+  }
+
+  private Row row(String name) {
+    Row row = rows.get(name);
+    if (row == null) {
+      throw new IllegalArgumentException("name: " + name + ", allowed: " + rows.keySet());
     }
-    return value;
+    return row;
   }
 
   /**
@@ -49,16 +51,33 @@ public final class Allowances {
    *     number is not finite and 0 or more
    */
   public Allowances withAmount(String name, String amount) {
-    value(name);
-    String unit = " " + units.get(name);
+    Row row = row(name);
+    return findWithAmount(name, amount)
+        .orElseThrow(
+            () ->
+                new IllegalArgumentException(
+                    "amount: "
+                        + amount
+                        + ", allowed for "
+                        + name
+                        + ": 0 or more, in "
+                        + row.unit()));
+  }
+
+  /** A copy with one value changed, if the table has the name and the amount is in its unit. */
+  public Optional<Allowances> findWithAmount(String name, String amount) {
+    Row row = rows.get(name);
+    if (row == null) {
+      return Optional.empty();
+    }
+    String unit = " " + row.unit();
     double value = amount.endsWith(unit) ? number(amount, unit) : Double.NaN;
     if (!(value >= 0 && value < Double.POSITIVE_INFINITY)) {
-      throw new IllegalArgumentException(
-          "amount: " + amount + ", allowed for " + name + ": 0 or more, in" + unit);
+      return Optional.empty();
     }
-    Map<String, Double> copy = new HashMap<>(values);
-    copy.put(name, value);
-    return new Allowances(copy, units);
+    Map<String, Row> copy = new LinkedHashMap<>(rows);
+    copy.put(name, new Row(name, value, row.unit(), row.source()));
+    return Optional.of(new Allowances(copy));
   }
 
   private static double number(String amount, String unit) {
@@ -66,6 +85,32 @@ public final class Allowances {
       return Double.parseDouble(amount.substring(0, amount.length() - unit.length()));
     } catch (NumberFormatException e) {
       return Double.NaN;
+    }
+  }
+
+  /** The allowances as a table, by name in the order of the file. */
+  public List<Row> rows() {
+    return List.copyOf(rows.values());
+  }
+
+  /** A row of the table, if it has the name. */
+  public Optional<Row> findRow(String name) {
+    return Optional.ofNullable(rows.get(name));
+  }
+
+  /**
+   * One allowance.
+   *
+   * @param name its name
+   * @param value its value in the unit
+   * @param unit its unit
+   * @param source what it is, and where it comes from
+   */
+  public record Row(String name, double value, String unit, String source) {
+
+    /** Number and unit. */
+    public String amount() {
+      return String.valueOf(value).replaceFirst("\\.0$", "") + " " + unit;
     }
   }
 }

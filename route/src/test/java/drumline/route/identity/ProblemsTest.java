@@ -171,7 +171,8 @@ class ProblemsTest {
                 length: 30 mm ±0.2
                 outside:
                 - {id: stem, to: 22 mm, diameter: 16 mm, edge: 1 mm x 45°}
-                - {id: head, to: 30 mm, diameter: 24 mm}
+                - {id: head, to: 26 mm, diameter: 24 mm}
+                - {id: tail, to: 30 mm, diameter: 20 mm}
                 back-bore:
                 - {id: centre, depth: 6 mm, diameter: 5 mm, bottom: drill-point}
                 features:
@@ -180,6 +181,61 @@ class ProblemsTest {
             .route();
     assertThat(line(route, "grip-on-thread"))
         .startsWith("warning: m16: the pick-up spindle would grip on stem, which carries m16;");
+  }
+
+  @Test
+  void aPlainHeadIsGrippedInsteadOfTheThreadedStem() {
+    Route route = threadedStem("18 mm").route();
+    assertThat(route.problems())
+        .extracting(Problem::code)
+        .doesNotContain("grip-on-thread")
+        .contains("thread-relief");
+  }
+
+  /** Source: [DIN-76-1] 2004, pitch 2: groove of form A down to d - 3; run-out 2.5 P. */
+  @Test
+  void aThreadUpToAShoulderAsksForARelief() {
+    assertThat(line(threadedStem("18 mm").route(), "thread-relief"))
+        .startsWith("warning: m16: M16 has 4.00 mm to the shoulder; allowed: a groove of DIN 76")
+        .contains("Ø13.00", "5.00 mm of run-out");
+    assertThat(threadedStem("16 mm").route().problems()).isEmpty();
+  }
+
+  private static Asked threadedStem(String length) {
+    return Asked.piece(
+        """
+        length: 30 mm ±0.2
+        outside:
+        - {id: stem, to: 22 mm, diameter: 16 mm, edge: 1 mm x 45°}
+        - {id: head, to: 30 mm, diameter: 24 mm}
+        back-bore:
+        - {id: centre, depth: 6 mm, diameter: 5 mm, bottom: drill-point}
+        features:
+        """
+            + "- {id: m16, kind: thread, step: stem, size: M16-6g, length: "
+            + length
+            + "}\n");
+  }
+
+  @Test
+  void aCrossHoleIntoAThreadAsksForDeburring() {
+    String piece =
+        """
+        length: 30 mm ±0.2
+        outside:
+        - {id: body, to: 30 mm, diameter: 24 mm}
+        front-bore:
+        - {id: nut, depth: 20 mm, diameter: 6.8 mm, bottom: drill-point}
+        features:
+        - {id: m8, kind: thread, step: nut, size: M8-6H, length: 15 mm}
+        - {id: port, kind: cross-holes, at: 8 mm, angle: 0 deg, diameter: 3 mm, depth: 12 mm}
+        """;
+    assertThat(line(Asked.piece(piece).route(), "burr-inside"))
+        .contains("port: the hole breaks into m8 and leaves a burr in it");
+    String clean = piece + "- {id: clean, kind: deburring, of: port, method: chamfer}\n";
+    assertThat(Asked.piece(clean).route().problems())
+        .extracting(Problem::code)
+        .doesNotContain("burr-inside");
   }
 
   @Test

@@ -22,6 +22,7 @@ import org.jspecify.annotations.Nullable;
  * @param today how it is made now, or null
  * @param rates the plant's rates
  * @param wishes what the user decides
+ * @param overrides rules and figures of the process that the shop does otherwise
  * @param tools tool library
  * @param machines machine library
  */
@@ -37,6 +38,7 @@ public record Inquiry(
     @Nullable Today today,
     Rates rates,
     Wishes wishes,
+    Overrides overrides,
     List<ToolFamily> tools,
     List<Machine> machines) {
 
@@ -48,6 +50,15 @@ public record Inquiry(
 
   /** The same question with another material. */
   public Inquiry withMaterial(Material newMaterial) {
+    return with(newMaterial, overrides);
+  }
+
+  /** The same question in a shop that does other things otherwise. */
+  public Inquiry withOverrides(Overrides newOverrides) {
+    return with(material, newOverrides);
+  }
+
+  private Inquiry with(Material newMaterial, Overrides newOverrides) {
     return new Inquiry(
         title,
         customer,
@@ -60,6 +71,7 @@ public record Inquiry(
         today,
         rates,
         wishes,
+        newOverrides,
         tools,
         machines);
   }
