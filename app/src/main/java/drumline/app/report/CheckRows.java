@@ -2,9 +2,12 @@ package drumline.app.report;
 
 import drumline.app.study.MachineStudy;
 import drumline.app.study.PlannedLayout;
+import drumline.app.study.StudyClearance;
 import drumline.economics.study.Assumptions;
 import drumline.intake.library.LibraryChange;
 import drumline.planner.check.Finding;
+import drumline.shape.clearance.ClearanceReport;
+import drumline.shape.clearance.Meeting;
 import drumline.sheets.content.AssumptionRow;
 import drumline.sheets.content.AuditRow;
 import drumline.sheets.content.AuditRow.Outcome;
@@ -18,7 +21,7 @@ import java.util.Set;
 final class CheckRows {
   private CheckRows() {}
 
-  static List<AuditRow> audit(PlannedLayout plan) {
+  static List<AuditRow> audit(MachineStudy study, PlannedLayout plan) {
     List<AuditRow> rows = new ArrayList<>();
     for (Finding finding : plan.audit().findings()) {
       rows.add(
@@ -34,7 +37,22 @@ final class CheckRows {
             plan.proof().holds() ? "turned contours agree" : findings(plan),
             "nothing left on, nothing gouged",
             plan.proof().holds() ? Outcome.KEPT : Outcome.BROKEN));
+    rows.add(clearance(StudyClearance.of(study, plan)));
     return rows;
+  }
+
+  private static AuditRow clearance(ClearanceReport report) {
+    String found =
+        report.isClear()
+            ? report.pairCount() + " pairs looked at, none meet"
+            : report.pairCount()
+                + " pairs looked at; "
+                + String.join("; ", report.meetings().stream().map(Meeting::words).toList());
+    return new AuditRow(
+        "tools stay clear",
+        found,
+        "no tool of usual form meets work, collet, jaws or another tool",
+        report.isClear() ? Outcome.KEPT : Outcome.BROKEN);
   }
 
   private static String findings(PlannedLayout plan) {

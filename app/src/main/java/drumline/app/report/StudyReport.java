@@ -47,7 +47,7 @@ public final class StudyReport {
         ToolRows.equipment(study, plan),
         MoneyRows.money(study, plan),
         AlternativeTable.table(study, plan, others),
-        CheckRows.audit(plan),
+        CheckRows.audit(study, plan),
         CheckRows.assumptions(study, plan, changes),
         files);
   }

@@ -23,6 +23,7 @@ import drumline.route.RouteDerivation;
 import drumline.route.feature.TurnedPart;
 import drumline.route.machine.MachineRoute;
 import drumline.route.rule.Allowances;
+import drumline.shape.clearance.MeetingPairs;
 import drumline.shape.proof.RemovalProof;
 import drumline.shape.section.PartSection;
 import drumline.shape.workpiece.PositionWork;
@@ -72,8 +73,11 @@ public final class StudyRun {
 
   private MachineStudy run(ProgressListener listener, Cancel cancel) {
     Route derived =
-        MachineRoute.adapt(
-            RouteDerivation.derive(inquiry, allowances), machine, inquiry, allowances);
+        MeetingPairs.found(
+            MachineRoute.adapt(
+                RouteDerivation.derive(inquiry, allowances), machine, inquiry, allowances),
+            TurnedPart.of(inquiry, allowances),
+            inquiry.bar());
     List<Problem> problems = new ArrayList<>(derived.problems());
     if (hasErrors(problems)) {
       return MachineStudy.unplanned(inquiry, machine, derived, problems);
