@@ -3,11 +3,14 @@ package drumline.app.report;
 import drumline.app.study.MachineStudy;
 import drumline.app.study.PlannedLayout;
 import drumline.app.study.StudyClearance;
+import drumline.app.study.StudyCuts;
 import drumline.economics.study.Assumptions;
 import drumline.intake.library.LibraryChange;
 import drumline.planner.check.Finding;
 import drumline.shape.clearance.ClearanceReport;
 import drumline.shape.clearance.Meeting;
+import drumline.shape.proof.CutCheck;
+import drumline.shape.proof.CutNote;
 import drumline.sheets.content.AssumptionRow;
 import drumline.sheets.content.AuditRow;
 import drumline.sheets.content.AuditRow.Outcome;
@@ -91,8 +94,20 @@ final class CheckRows {
               "common practice, from memory"));
     }
     plan.notes().forEach(note -> rows.add(new AssumptionRow("Planning", note, "the planner")));
+    rows.add(depths(StudyCuts.of(study, plan)));
     cuttingSources(study).forEach(rows::add);
     return rows;
+  }
+
+  private static AssumptionRow depths(CutCheck check) {
+    String found =
+        check.notes().isEmpty()
+            ? "none beyond " + CutCheck.TOLERANCE_MM + " mm"
+            : String.join("; ", check.notes().stream().map(CutNote::words).toList());
+    return new AssumptionRow(
+        "Cuts other than their loads assume, of " + check.comparedCount() + " compared",
+        found,
+        "areas taken from the workpiece");
   }
 
   /** Each source of cutting values once, with the ways of cutting that it stands behind. */
