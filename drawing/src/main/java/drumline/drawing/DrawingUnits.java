@@ -3,6 +3,7 @@ package drumline.drawing;
 import drumline.shop.tolerance.Tolerance;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.util.Locale;
 
 /** Units in which a drawing's dimensions are written. */
 public enum DrawingUnits {
@@ -36,6 +37,31 @@ public enum DrawingUnits {
   /** A length with its unit. */
   public String lengthWithUnit(double valueMm) {
     return length(valueMm) + " " + symbol;
+  }
+
+  /** A length to whole millimetres, or to hundredths of an inch, without its unit. */
+  public String coarse(double valueMm) {
+    return this == METRIC
+        ? String.format(Locale.ROOT, "%.0f", valueMm)
+        : String.format(Locale.ROOT, "%.2f", valueMm / mmPerUnit);
+  }
+
+  /** A cutting speed in m/min, or in ft/min, without its unit. */
+  public String speed(double valueMPerMin) {
+    return String.format(
+        Locale.ROOT, "%.0f", this == METRIC ? valueMPerMin : valueMPerMin * 1000 / 304.8);
+  }
+
+  /** Unit of cutting speed. */
+  public String speedSymbol() {
+    return this == METRIC ? "m/min" : "ft/min";
+  }
+
+  /** A feed in mm or in inches for each turn, without its unit. */
+  public String feed(double valueMmPerRev) {
+    return this == METRIC
+        ? String.format(Locale.ROOT, "%.3f", valueMmPerRev)
+        : String.format(Locale.ROOT, "%.4f", valueMmPerRev / mmPerUnit);
   }
 
   /**

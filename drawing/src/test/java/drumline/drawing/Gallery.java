@@ -8,6 +8,8 @@ import drumline.drawing.part.PartDrawing;
 import drumline.drawing.part.PartSheet;
 import drumline.drawing.strip.FilmStrip;
 import drumline.drawing.svg.Look;
+import drumline.drawing.tooling.DrumFront;
+import drumline.drawing.tooling.ToolLayout;
 import drumline.drawing.wall.CycleWall;
 import drumline.drawing.wall.WallView;
 import drumline.shape.workpiece.WorkpieceStates;
@@ -41,7 +43,25 @@ public final class Gallery {
       all.put("random-" + seed, PartDrawing.svg(prints.part(), prints.bar(), paper));
     }
     all.putAll(walls());
+    all.putAll(tooling());
     return all;
+  }
+
+  private static Map<String, String> tooling() {
+    Map<String, String> all = new TreeMap<>();
+    add(all, "tooling", ToolLayout.svgs(Tooled.body(DrawingUnits.METRIC, Look.PAPER)));
+    add(all, "tooling-inch", ToolLayout.svgs(Tooled.body(DrawingUnits.INCH, Look.PAPER)));
+    add(all, "tooling-busy", ToolLayout.svgs(Tooled.busy(Look.PAPER)));
+    all.put("drum", DrumFront.svg(Tooled.body(DrawingUnits.METRIC, Look.PAPER)));
+    all.put("drum-busy", DrumFront.svg(Tooled.busy(Look.PAPER)));
+    all.put("drum-screen", DrumFront.svg(Tooled.body(DrawingUnits.METRIC, Look.SCREEN)));
+    return all;
+  }
+
+  private static void add(Map<String, String> all, String name, List<String> sheets) {
+    for (int i = 0; i < sheets.size(); i++) {
+      all.put(name + "-" + (i + 1), sheets.get(i));
+    }
   }
 
   private static Map<String, String> walls() {

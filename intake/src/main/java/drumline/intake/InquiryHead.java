@@ -16,6 +16,7 @@ import drumline.shop.machine.Machine;
 import drumline.shop.material.Material;
 import drumline.shop.part.Bar;
 import drumline.shop.part.Part;
+import drumline.shop.quantity.UnitSystem;
 import drumline.shop.tooling.ToolFamily;
 import java.util.List;
 import java.util.Optional;
@@ -55,6 +56,7 @@ record InquiryHead(
 
   /** The inquiry, with the rest. */
   Inquiry inquiry(
+      UnitSystem units,
       Part part,
       Bar bar,
       Material material,
@@ -65,6 +67,7 @@ record InquiryHead(
         title.title(),
         title.customer(),
         title.number(),
+        units,
         part,
         bar,
         material,

@@ -91,7 +91,15 @@ final class InquiryRun {
     }
     choice.checkCurrencies(block, head.get().rates(), material.get(), head.get().today());
     return Optional.of(
-        head.get().inquiry(part.get(), bar.get(), material.get(), wishes, tools, machines));
+        head.get()
+            .inquiry(
+                UnitsField.declared(block),
+                part.get(),
+                bar.get(),
+                material.get(),
+                wishes,
+                tools,
+                machines));
   }
 
   private void checkPart(Block top, Inquiry inquiry) {

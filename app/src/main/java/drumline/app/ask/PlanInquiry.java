@@ -140,7 +140,7 @@ public record PlanInquiry(
       boolean shown = best.isPresent() && study.equals(best.get());
       if (study.isFeasible() && (shown || folder.isPresent())) {
         List<String> files =
-            folder.map(base -> StudyFiles.paths(place(base, study))).orElse(List.of());
+            folder.map(base -> StudyFiles.paths(place(base, study), study)).orElse(List.of());
         StudyContent content = content(study, date, files);
         if (folder.isPresent()) {
           StudyFiles.write(place(folder.get(), study), study, content);

@@ -3,6 +3,7 @@ package drumline.app.ask;
 import drumline.app.json.PlanJson;
 import drumline.app.report.StudyPictures;
 import drumline.app.study.MachineStudy;
+import drumline.app.study.PlannedLayout;
 import drumline.drawing.svg.Look;
 import drumline.sheets.content.StudyContent;
 import drumline.sheets.html.StudyHtml;
@@ -10,6 +11,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 
 /** The files of a study in a folder. */
@@ -20,15 +22,32 @@ public final class StudyFiles {
   /** The study to read and print. */
   public static final String STUDY = "study.html";
 
-  /** The files' names, in the order they are named to a reader. */
-  public static final List<String> NAMES =
-      List.of(STUDY, PLAN, "piece.svg", "cycle-wall.svg", "workpiece.svg", "piece-cost.svg");
-
   private StudyFiles() {}
 
-  /** Paths of the files in a folder, as a reader would type them. */
-  public static List<String> paths(Path folder) {
-    return NAMES.stream().map(name -> folder.resolve(name).toString()).toList();
+  /**
+   * Paths of a planned study's files in a folder, as a reader would type them, in the order they
+   * are named.
+   *
+   * @throws IllegalArgumentException if the study has no layout
+   */
+  public static List<String> paths(Path folder, MachineStudy study) {
+    PlannedLayout plan =
+        study
+            .plan()
+            .orElseThrow(
+                () -> new IllegalArgumentException("study: no layout, allowed: a planned study"));
+    List<String> names =
+        new ArrayList<>(
+            List.of(STUDY, PLAN, "piece.svg", "cycle-wall.svg", "workpiece.svg", "drum.svg"));
+    for (int i = 1; i <= StudyPictures.toolingCount(study, plan); i++) {
+      names.add(tooling(i));
+    }
+    names.add("piece-cost.svg");
+    return names.stream().map(name -> folder.resolve(name).toString()).toList();
+  }
+
+  private static String tooling(int sheet) {
+    return "tool-layout-" + sheet + ".svg";
   }
 
   /**
@@ -43,9 +62,14 @@ public final class StudyFiles {
     text(folder, STUDY, StudyHtml.render(content));
     text(folder, "piece.svg", StudyPictures.part(study, Look.PAPER));
     if (study.plan().isPresent()) {
-      var plan = study.plan().orElseThrow();
+      PlannedLayout plan = study.plan().orElseThrow();
       text(folder, "cycle-wall.svg", StudyPictures.wall(study, plan, Look.PAPER));
       text(folder, "workpiece.svg", StudyPictures.strip(study, plan, Look.PAPER));
+      text(folder, "drum.svg", StudyPictures.drum(study, plan, Look.PAPER));
+      List<String> sheets = StudyPictures.tooling(study, plan, Look.PAPER);
+      for (int i = 0; i < sheets.size(); i++) {
+        text(folder, tooling(i + 1), sheets.get(i));
+      }
       text(folder, "piece-cost.svg", StudyPictures.cost(study, plan, Look.PAPER));
     }
   }

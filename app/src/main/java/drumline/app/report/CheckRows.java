@@ -2,9 +2,15 @@ package drumline.app.report;
 
 import drumline.app.study.MachineStudy;
 import drumline.app.study.PlannedLayout;
+import drumline.app.study.StudyClearance;
+import drumline.app.study.StudyCuts;
 import drumline.economics.study.Assumptions;
 import drumline.intake.library.LibraryChange;
 import drumline.planner.check.Finding;
+import drumline.shape.clearance.ClearanceReport;
+import drumline.shape.clearance.Meeting;
+import drumline.shape.proof.CutCheck;
+import drumline.shape.proof.CutNote;
 import drumline.sheets.content.AssumptionRow;
 import drumline.sheets.content.AuditRow;
 import drumline.sheets.content.AuditRow.Outcome;
@@ -21,7 +27,7 @@ import java.util.Set;
 final class CheckRows {
   private CheckRows() {}
 
-  static List<AuditRow> audit(PlannedLayout plan) {
+  static List<AuditRow> audit(MachineStudy study, PlannedLayout plan) {
     List<AuditRow> rows = new ArrayList<>();
     for (Finding finding : plan.audit().findings()) {
       rows.add(
@@ -37,7 +43,22 @@ final class CheckRows {
             plan.proof().holds() ? "turned contours agree" : findings(plan),
             "nothing left on, nothing gouged",
             plan.proof().holds() ? Outcome.KEPT : Outcome.BROKEN));
+    rows.add(clearance(StudyClearance.of(study, plan)));
     return rows;
+  }
+
+  private static AuditRow clearance(ClearanceReport report) {
+    String found =
+        report.isClear()
+            ? report.pairCount() + " pairs looked at, none meet"
+            : report.pairCount()
+                + " pairs looked at; "
+                + String.join("; ", report.meetings().stream().map(Meeting::words).toList());
+    return new AuditRow(
+        "tools stay clear",
+        found,
+        "no tool of usual form meets work, collet, jaws or another tool",
+        report.isClear() ? Outcome.KEPT : Outcome.BROKEN);
   }
 
   private static String findings(PlannedLayout plan) {
@@ -77,6 +98,7 @@ final class CheckRows {
               "common practice, from memory"));
     }
     plan.notes().forEach(note -> rows.add(new AssumptionRow("Planning", note, "the planner")));
+    rows.add(depths(StudyCuts.of(study, plan)));
     cuttingSources(study).forEach(rows::add);
     return rows;
   }
@@ -100,6 +122,17 @@ final class CheckRows {
             ? "the same layout on the clock with all figures at their worst and at their best;"
                   + " prices as they are"
             : "no range: other figures would ask for other operations");
+  }
+
+  private static AssumptionRow depths(CutCheck check) {
+    String found =
+        check.notes().isEmpty()
+            ? "none beyond " + CutCheck.TOLERANCE_MM + " mm"
+            : String.join("; ", check.notes().stream().map(CutNote::words).toList());
+    return new AssumptionRow(
+        "Cuts other than their loads assume, of " + check.comparedCount() + " compared",
+        found,
+        "areas taken from the workpiece");
   }
 
   /** Each source of cutting values once, with the ways of cutting that it stands behind. */

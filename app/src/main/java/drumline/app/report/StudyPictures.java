@@ -4,6 +4,7 @@ import drumline.app.economic.EconomicCycle;
 import drumline.app.replan.Shortening;
 import drumline.app.study.MachineStudy;
 import drumline.app.study.PlannedLayout;
+import drumline.app.study.ToolSetting;
 import drumline.drawing.DrawingUnits;
 import drumline.drawing.cost.CycleCostCurve;
 import drumline.drawing.cost.GainBars;
@@ -11,6 +12,9 @@ import drumline.drawing.part.PartDrawing;
 import drumline.drawing.part.PartSheet;
 import drumline.drawing.strip.FilmStrip;
 import drumline.drawing.svg.Look;
+import drumline.drawing.tooling.DrumFront;
+import drumline.drawing.tooling.ToolLayout;
+import drumline.drawing.tooling.ToolSheet;
 import drumline.drawing.wall.CycleWall;
 import drumline.drawing.wall.WallView;
 import drumline.sheets.content.plain.Picture;
@@ -26,7 +30,7 @@ public final class StudyPictures {
 
   /** The piece, half in section. */
   public static String part(MachineStudy study, Look look) {
-    PartSheet sheet = new PartSheet(DrawingUnits.METRIC, look, Set.of());
+    PartSheet sheet = new PartSheet(units(study), look, Set.of());
     return PartDrawing.svg(study.inquiry().part(), study.inquiry().bar(), sheet);
   }
 
@@ -40,6 +44,41 @@ public final class StudyPictures {
   /** The workpiece after each position. */
   public static String strip(MachineStudy study, PlannedLayout plan, Look look) {
     return FilmStrip.svg(study.inquiry().part().name(), plan.states(), look);
+  }
+
+  /** The tool layout, sheet by sheet. */
+  public static List<String> tooling(MachineStudy study, PlannedLayout plan, Look look) {
+    return ToolLayout.svgs(toolSheet(study, plan, look));
+  }
+
+  /** How many sheets the tool layout has. */
+  public static int toolingCount(MachineStudy study, PlannedLayout plan) {
+    return ToolLayout.sheetCount(toolSheet(study, plan, Look.PAPER));
+  }
+
+  /** The drum as the operator sees it. */
+  public static String drum(MachineStudy study, PlannedLayout plan, Look look) {
+    return DrumFront.svg(toolSheet(study, plan, look));
+  }
+
+  private static ToolSheet toolSheet(MachineStudy study, PlannedLayout plan, Look look) {
+    return new ToolSheet(
+        study.inquiry().part(),
+        study.inquiry().bar(),
+        study.machine(),
+        plan.timeline(),
+        plan.states(),
+        ToolSetting.of(study, plan),
+        units(study),
+        look);
+  }
+
+  /** Units of an inquiry's drawings: those that its print is written in. */
+  private static DrawingUnits units(MachineStudy study) {
+    return switch (study.inquiry().units()) {
+      case METRIC -> DrawingUnits.METRIC;
+      case INCH -> DrawingUnits.INCH;
+    };
   }
 
   /** What the piece costs, share by share. */
@@ -92,21 +131,41 @@ public final class StudyPictures {
   }
 
   private static List<Picture> pictures(MachineStudy study, PlannedLayout plan) {
-    return List.of(
+    List<Picture> pictures = new ArrayList<>();
+    pictures.add(
         new Picture(
             "The piece",
             study.inquiry().part().name() + ", upper half in section.",
             Picture.Room.COLUMN,
-            part(study, Look.SCREEN)),
+            part(study, Look.SCREEN)));
+    pictures.add(
         new Picture(
             "Cycle wall",
             "One column for each position in the order of travel; time runs down from the index.",
             Picture.Room.WHOLE_SHEET,
-            wall(study, plan, Look.SCREEN)),
+            wall(study, plan, Look.SCREEN)));
+    pictures.add(
         new Picture(
             "The workpiece from bar to piece",
             "The workpiece as it leaves each position.",
             Picture.Room.COLUMN,
             strip(study, plan, Look.SCREEN)));
+    List<String> sheets = tooling(study, plan, Look.SCREEN);
+    for (int i = 0; i < sheets.size(); i++) {
+      String which = sheets.size() == 1 ? "" : ", sheet " + (i + 1) + " of " + sheets.size();
+      pictures.add(
+          new Picture(
+              "Tool layout" + which,
+              "Tools at the ends of their cuts; what is removed here is hatched in colour.",
+              Picture.Room.WHOLE_SHEET,
+              sheets.get(i)));
+    }
+    pictures.add(
+        new Picture(
+            "The drum from the front",
+            "Positions in the order of travel, with their slides and tools.",
+            Picture.Room.COLUMN,
+            drum(study, plan, Look.SCREEN)));
+    return pictures;
   }
 }

@@ -52,7 +52,7 @@ public final class StudyReport {
         ToolRows.equipment(study, plan),
         MoneyRows.money(study, plan),
         AlternativeTable.table(study, plan, economic, others),
-        CheckRows.audit(plan),
+        CheckRows.audit(study, plan),
         CheckRows.assumptions(study, plan, changes),
         files);
   }

@@ -1,19 +1,13 @@
 package drumline.app.study;
 
+import drumline.app.layout.FittedRoute;
 import drumline.planner.translate.RouteTranslator;
 import drumline.planner.translate.TranslationResult;
-import drumline.route.RouteDerivation;
 import drumline.route.divide.RouteDivision;
-import drumline.route.machine.MachineRoute;
-import drumline.route.rule.Practice;
-import drumline.route.rule.PracticeReading;
 import drumline.shop.inquiry.Inquiry;
-import drumline.shop.inquiry.Pin;
 import drumline.shop.machine.Machine;
-import drumline.shop.operation.PairRule;
 import drumline.shop.operation.Route;
 import drumline.shop.problem.Problem.Severity;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 
@@ -33,16 +27,11 @@ public record DividedRoute(Route whole, Route route, Map<String, Integer> partCo
 
   /** The route of an inquiry on a machine; undivided where it has errors or the rule is off. */
   public static DividedRoute of(Inquiry inquiry, Machine machine) {
-    Practice practice = PracticeReading.of(inquiry.overrides()).practice();
-    Route derived =
-        together(
-            MachineRoute.adapt(
-                RouteDerivation.derive(inquiry, practice), machine, inquiry, practice.allowances()),
-            inquiry.wishes().pins());
+    Route derived = FittedRoute.of(inquiry, machine);
     if (derived.problems().stream().anyMatch(p -> p.severity() == Severity.ERROR)) {
       return new DividedRoute(derived, derived, Map.of());
     }
-    if (!practice.uses("divide-longest")) {
+    if (!FittedRoute.practice(inquiry).uses("divide-longest")) {
       return new DividedRoute(derived, derived, Map.of());
     }
     LongestCut longest = new LongestCut(route -> translate(inquiry, machine, route));
@@ -75,22 +64,5 @@ public record DividedRoute(Route whole, Route route, Map<String, Integer> partCo
   static TranslationResult translate(Inquiry inquiry, Machine machine, Route route) {
     return RouteTranslator.translate(
         route, machine, inquiry.part(), inquiry.bar(), inquiry.wishes().pins());
-  }
-
-  /** The route with the user's wish that operations share a position. */
-  private static Route together(Route route, List<Pin> pins) {
-    List<PairRule> pairs = new ArrayList<>(route.pairs());
-    for (Pin pin : pins) {
-      if (!pin.togetherWith().isEmpty()) {
-        pairs.add(
-            new PairRule(
-                PairRule.Kind.SAME_POSITION,
-                pin.operationId(),
-                pin.togetherWith(),
-                "as the user asks",
-                "user"));
-      }
-    }
-    return new Route(route.operations(), route.orders(), pairs, route.problems());
   }
 }

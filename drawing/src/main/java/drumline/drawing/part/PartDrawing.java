@@ -5,6 +5,7 @@ import drumline.drawing.svg.Anchor;
 import drumline.drawing.svg.SvgPen;
 import drumline.drawing.svg.SvgSheet;
 import drumline.drawing.svg.TextWidth;
+import drumline.drawing.view.DrawingScale;
 import drumline.drawing.view.ViewFrame;
 import drumline.shop.contour.End;
 import drumline.shop.part.Bar;

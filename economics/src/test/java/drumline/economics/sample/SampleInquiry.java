@@ -39,6 +39,7 @@ import drumline.shop.operation.SpindleCondition;
 import drumline.shop.operation.WorkEnd;
 import drumline.shop.part.Bar;
 import drumline.shop.part.Part;
+import drumline.shop.quantity.UnitSystem;
 import drumline.shop.tolerance.Tolerance;
 import drumline.shop.tooling.ToolFamily;
 import drumline.shop.tooling.ToolKind;
@@ -85,6 +86,7 @@ public final class SampleInquiry {
         "Bushing",
         "Nordhang Armaturen",
         "N-17",
+        UnitSystem.METRIC,
         part,
         bar,
         material(),

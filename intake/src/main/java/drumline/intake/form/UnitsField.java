@@ -16,4 +16,9 @@ public final class UnitsField {
         .flatMap(field -> field.choice(UnitSystem.class))
         .ifPresent(system -> top.reading().declare(file, system));
   }
+
+  /** What the file declares; metric where it declares nothing. */
+  public static UnitSystem declared(Block top) {
+    return top.find(KEY).flatMap(field -> field.choice(UnitSystem.class)).orElse(UnitSystem.METRIC);
+  }
 }

@@ -21,15 +21,24 @@ final class FinishCut {
   /**
    * Writes the cut into the draft.
    *
+   * @param kind kind of tool that reaches the step
+   * @param sizeMm size of the tool: diameter of the work, or width of a blade
    * @param ruleId rule that asks for it
    * @param title as the process sheet says it
    * @param skin what it takes away
    */
-  static void write(RouteDraft draft, Face face, String ruleId, String title, CutRegion skin) {
+  static void write(
+      RouteDraft draft,
+      Face face,
+      ToolKind kind,
+      double sizeMm,
+      String ruleId,
+      String title,
+      CutRegion skin) {
     OutsideStep step = face.step();
     double diameter = 2 * face.turnedRadiusMm();
     draft
-        .tool(step.id(), ToolKind.TURNING_FINISH, CuttingProcess.TURN_FINISH, diameter)
+        .tool(step.id(), kind, CuttingProcess.TURN_FINISH, sizeMm)
         .ifPresent(
             choice -> {
               Cut cut =

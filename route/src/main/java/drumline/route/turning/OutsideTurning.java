@@ -103,7 +103,14 @@ public final class OutsideTurning {
                     + tolerance(step)
                     + " × "
                     + Words.mm(step.lengthMm());
-    FinishCut.write(draft, face, rule, "finish turn " + size, skin(face));
+    FinishCut.write(
+        draft,
+        face,
+        ToolKind.TURNING_FINISH,
+        2 * face.turnedRadiusMm(),
+        rule,
+        "finish turn " + size,
+        skin(face));
   }
 
   /** Chamfers and radii of steps that get no finishing cut: one tool goes round them. */

@@ -89,7 +89,8 @@ public final class ValleyTurning {
 
   private void finish(Face face) {
     String title = "finish turn behind shoulder " + dia(2 * face.turnedRadiusMm());
-    FinishCut.write(draft, face, "finish-by-grade", title, skin(face));
+    double blade = bladeFor(face.step().lengthMm());
+    FinishCut.write(draft, face, ToolKind.GROOVING, blade, "finish-by-grade", title, skin(face));
   }
 
   private CutRegion skin(Face face) {

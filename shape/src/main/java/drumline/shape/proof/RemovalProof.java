@@ -16,6 +16,8 @@ import java.util.List;
  *
  * <p>Known limits: only turned surfaces are compared; flats, cross holes, slots, knurls, threads'
  * flanks and text are outside of it. Of hexagon and square bar the circle across corners is taken.
+ * A drill's cone beyond a bore's depth may be there or not, as the print leaves open: what a
+ * smaller drill leaves of it is not told.
  *
  * @param findings places that differ, front to back, left on before gouged
  * @param ignoredUm places thinner than this, in micrometres, are not told
@@ -62,7 +64,8 @@ public record RemovalProof(List<Finding> findings, double ignoredUm, Hold hold) 
     Hold hold = holdAtEnd(states);
     HalfSection compared = hold == Hold.PARTED ? made : made.intersect(upToCutOff(part, made));
     List<Finding> findings = new ArrayList<>();
-    for (HalfSection region : compared.subtract(print.piece()).bodies()) {
+    HalfSection leftOn = compared.subtract(print.piece()).subtract(print.cones());
+    for (HalfSection region : leftOn.bodies()) {
       place.find(Finding.Kind.LEFT_ON, region, ignoredUm).ifPresent(findings::add);
     }
     for (HalfSection region : print.piece().subtract(compared).bodies()) {

@@ -12,13 +12,14 @@ import java.util.List;
  * The room of a bore made from one end, with its drill cones.
  *
  * @param room what is not there
+ * @param cones the drills' cones beyond full diameters, which may be there or not
  * @param problems edges that do not fit
  */
-record BoreSection(HalfSection room, List<Problem> problems) {
+record BoreSection(HalfSection room, HalfSection cones, List<Problem> problems) {
 
   static BoreSection of(List<BoreStep> steps, End end, double partLengthMm, double pointAngleDeg) {
     if (steps.isEmpty()) {
-      return new BoreSection(HalfSection.EMPTY, List.of());
+      return new BoreSection(HalfSection.EMPTY, HalfSection.EMPTY, List.of());
     }
     ContourChain chain = new ContourChain();
     BoreStep first = steps.get(0);
@@ -33,12 +34,14 @@ record BoreSection(HalfSection room, List<Problem> problems) {
     List<PointZr> points = new ArrayList<>(chain.points().subList(1, chain.points().size()));
     points.add(new PointZr(first.fromDepthMm(), 0));
     HalfSection room = HalfSection.of(placed(points, end, partLengthMm));
+    HalfSection cones = HalfSection.EMPTY;
     for (BoreStep step : steps) {
       if (step.bottom() == BoreStep.Bottom.DRILL_POINT) {
-        room = room.union(HalfSection.of(placed(cone(step, pointAngleDeg), end, partLengthMm)));
+        cones = cones.union(HalfSection.of(placed(cone(step, pointAngleDeg), end, partLengthMm)));
       }
     }
-    return new BoreSection(room, chain.problems().stream().distinct().toList());
+    return new BoreSection(
+        room.union(cones), cones.subtract(room), chain.problems().stream().distinct().toList());
   }
 
   /** The drill's cone beyond the full diameter: its length is d / (2·tan(σ/2)). */

@@ -18,10 +18,16 @@ import java.util.List;
  * @param piece the finished piece
  * @param outside the same without bores, inside grooves and face grooves: what is seen from outside
  * @param bore all the room inside
+ * @param cones cones of drills beyond the depths of their bores: a print lets them be there, so
+ *     material may stand in them where a smaller drill went before a boring tool
  * @param problems edges that do not fit where the print puts them; they are drawn sharp
  */
 public record PartSection(
-    HalfSection piece, HalfSection outside, HalfSection bore, List<Problem> problems) {
+    HalfSection piece,
+    HalfSection outside,
+    HalfSection bore,
+    HalfSection cones,
+    List<Problem> problems) {
 
   /** Point angle of a twist drill in degrees where nothing else is said: common practice. */
   public static final double USUAL_POINT_ANGLE_DEG = 118;
@@ -66,7 +72,8 @@ public record PartSection(
     List<Problem> problems = new ArrayList<>(turned.problems());
     problems.addAll(front.problems());
     problems.addAll(back.problems());
-    return new PartSection(piece, outside, bore.union(faces), problems);
+    return new PartSection(
+        piece, outside, bore.union(faces), front.cones().union(back.cones()), problems);
   }
 
   private static HalfSection tubeBore(Bar bar, double lengthMm) {

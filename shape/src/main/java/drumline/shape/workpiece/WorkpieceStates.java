@@ -75,6 +75,11 @@ public record WorkpieceStates(HalfSection bar, List<PositionState> positions) {
         .findFirst();
   }
 
+  /** Collet side of the cut-off in mm from the front face. */
+  public double cutOffToZMm() {
+    return bar.toZMm() - STUB_MM;
+  }
+
   /** The workpiece after the last position. */
   public HalfSection last() {
     return positions.isEmpty() ? bar : positions.get(positions.size() - 1).workpiece();

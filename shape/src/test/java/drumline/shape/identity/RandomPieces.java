@@ -17,18 +17,18 @@ import java.util.List;
 import java.util.Random;
 
 /** Random stepped pieces with the cuts that make them from Ø40 bar. */
-final class RandomPieces {
+public final class RandomPieces {
 
-  static final double BAR_MM = 40;
+  public static final double BAR_MM = 40;
   static final double BLADE_MM = 3;
 
   private final Random random;
 
-  RandomPieces(long seed) {
+  public RandomPieces(long seed) {
     this.random = new Random(seed);
   }
 
-  Part part() {
+  public Part part() {
     List<OutsideStep> steps = new ArrayList<>();
     double zMm = 0;
     int count = 1 + random.nextInt(6);
@@ -57,7 +57,7 @@ final class RandomPieces {
   }
 
   /** One cut for each step, some of them overlapping, and the cut-off at the end. */
-  List<Operation> cuts(Part part) {
+  public List<Operation> cuts(Part part) {
     List<Operation> cuts = new ArrayList<>();
     for (OutsideStep step : part.outside()) {
       double rMm = step.startDiameterMm() / 2;

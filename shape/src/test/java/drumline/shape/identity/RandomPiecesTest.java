@@ -18,7 +18,9 @@ import drumline.shop.part.Part;
 import java.lang.annotation.Retention;
 import java.lang.annotation.RetentionPolicy;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
+import java.util.Random;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
@@ -69,6 +71,21 @@ class RandomPiecesTest {
         before = before.union(removal.removed());
       }
     }
+  }
+
+  @Seeds
+  void orderOfCutsBeforeTheCutOffDoesNotMatter(long seed) {
+    RandomPieces pieces = new RandomPieces(seed);
+    Part part = pieces.part();
+    List<Operation> cuts = new ArrayList<>(pieces.cuts(part));
+    HalfSection inOrder = follow(part, cuts).last();
+    Operation off = cuts.stream().filter(cut -> cut.id().equals("off")).findFirst().orElseThrow();
+    cuts.remove(off);
+    Collections.shuffle(cuts, new Random(seed));
+    cuts.add(off);
+    HalfSection shuffled = follow(part, cuts).last();
+    assertThat(inOrder.subtract(shuffled).areaMm2()).isZero();
+    assertThat(shuffled.subtract(inOrder).areaMm2()).isZero();
   }
 
   @Seeds

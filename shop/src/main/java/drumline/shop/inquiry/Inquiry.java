@@ -4,6 +4,7 @@ import drumline.shop.machine.Machine;
 import drumline.shop.material.Material;
 import drumline.shop.part.Bar;
 import drumline.shop.part.Part;
+import drumline.shop.quantity.UnitSystem;
 import drumline.shop.tooling.ToolFamily;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -14,6 +15,7 @@ import org.jspecify.annotations.Nullable;
  * @param title what it is called
  * @param customer who asks
  * @param number print or inquiry number
+ * @param units units that the print is written in
  * @param part the piece
  * @param bar the stock
  * @param material what it is made of
@@ -30,6 +32,7 @@ public record Inquiry(
     String title,
     String customer,
     String number,
+    UnitSystem units,
     Part part,
     Bar bar,
     Material material,

@@ -1,4 +1,4 @@
-package drumline.drawing.part;
+package drumline.drawing.view;
 
 import drumline.drawing.svg.Anchor;
 import drumline.drawing.svg.SvgNumber;
@@ -12,14 +12,14 @@ import drumline.drawing.svg.SvgPen;
  *
  * @param ratio length on paper over length of the piece
  */
-record DrawingScale(double ratio) {
+public record DrawingScale(double ratio) {
 
   private static final double[] RATIOS = {10, 5, 4, 3, 2.5, 2, 1.5, 1, 0.5, 0.2};
   private static final double BAR_PAPER_MM = 32;
   private static final double[] BAR_STEPS_MM = {50, 20, 10, 5, 2, 1, 0.5, 0.2, 0.1, 0.05};
 
   /** The greatest scale at which a piece fits, or the least there is. */
-  static DrawingScale of(
+  public static DrawingScale of(
       double lengthMm, double heightMm, double roomLengthMm, double roomHeightMm) {
     for (double ratio : RATIOS) {
       if (lengthMm * ratio <= roomLengthMm && heightMm * ratio <= roomHeightMm) {
@@ -29,12 +29,13 @@ record DrawingScale(double ratio) {
     return new DrawingScale(RATIOS[RATIOS.length - 1]);
   }
 
-  String words() {
+  /** As a title block says it. */
+  public String words() {
     return ratio >= 1 ? SvgNumber.text(ratio) + ":1" : "1:" + SvgNumber.text(1 / ratio);
   }
 
   /** Draws the bar with its right end at a place on the sheet. */
-  void draw(SvgPen pen, double rightX, double y, double mmPerUnit, String unit) {
+  public void draw(SvgPen pen, double rightX, double y, double mmPerUnit, String unit) {
     double step = BAR_STEPS_MM[BAR_STEPS_MM.length - 1];
     for (double candidate : BAR_STEPS_MM) {
       if (candidate * mmPerUnit * ratio * 2 <= BAR_PAPER_MM) {

@@ -1,0 +1,13 @@
+package drumline.app.study;
+
+import drumline.shape.proof.CutCheck;
+
+/** A study's cuts as they really are, against what its route assumes. */
+public final class StudyCuts {
+  private StudyCuts() {}
+
+  /** Depths, cuts that find nothing, and work after parting in a planned layout. */
+  public static CutCheck of(MachineStudy study, PlannedLayout plan) {
+    return CutCheck.of(study.route(), plan.states(), study.machine().lastPosition());
+  }
+}

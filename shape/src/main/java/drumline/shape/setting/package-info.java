@@ -1,0 +1,2 @@
+/** Tools and what holds the work, as they stand at one position at their times. */
+package drumline.shape.setting;
