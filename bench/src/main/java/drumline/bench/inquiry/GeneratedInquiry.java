@@ -12,6 +12,8 @@ import java.util.Random;
 public final class GeneratedInquiry {
   private static final String[] MATERIALS = {"11SMn30", "X8CrNiS18-9", "CuZn39Pb3", "C45"};
 
+  private static final int RICHEST = 8;
+
   private final Random random;
   private final int richness;
   private final List<String> outside = new ArrayList<>();
@@ -29,7 +31,7 @@ public final class GeneratedInquiry {
    * @throws IllegalArgumentException if the richness is outside 2 to 8
    */
   public static String text(int seed, int richness) {
-    if (richness < 2 || richness > 8) {
+    if (richness < 2 || richness > RICHEST) {
       throw new IllegalArgumentException("richness is " + richness + ", allowed: 2 to 8");
     }
     return new GeneratedInquiry(seed, richness).text();
@@ -82,9 +84,26 @@ public final class GeneratedInquiry {
               tolerance,
               i + 1 == richness ? ", back-edge: 0.5 mm x 45°" : ""));
       feature(i, atMm, longMm, diameterMm);
+      if (richness == RICHEST) {
+        cleanedHole(i, atMm + longMm / 3);
+      }
       atMm += longMm;
     }
     return atMm;
+  }
+
+  /** A cross hole at an angle of its own, deburred. */
+  private void cleanedHole(int step, double atMm) {
+    features.add(
+        String.format(
+            Locale.ROOT,
+            "    - {id: port%d, kind: cross-holes, at: %.1f mm, angle: 45 deg, diameter: 2 mm,"
+                + " depth: 3 mm}%n    - {id: clean%d, kind: deburring, of: port%d, method:"
+                + " chamfer}%n",
+            step,
+            atMm,
+            step,
+            step));
   }
 
   private void feature(int step, double atMm, double longMm, double diameterMm) {

@@ -1,5 +1,6 @@
 package drumline.bench.inquiry;
 
+import drumline.app.ask.ListInquiry;
 import drumline.app.ask.Opened;
 import drumline.app.ask.PlanInquiry;
 import drumline.app.ask.SearchWatch;
@@ -11,6 +12,7 @@ import drumline.planner.check.TimelineAudit;
 import drumline.planner.check.TimelineReport;
 import drumline.shop.layout.Layout;
 import drumline.shop.layout.Placement;
+import drumline.shop.operation.Route;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Supplier;
@@ -61,16 +63,20 @@ public class LayoutBed {
     return new Layout(planned.machineName(), placements);
   }
 
+  private static boolean isAboutForty(Route route) {
+    int count = route.operations().size();
+    return count >= FEWEST_OPERATIONS && count <= MOST_OPERATIONS;
+  }
+
   private static MachineStudy find() {
     for (int seed = 1; seed <= MOST_SEEDS; seed++) {
       Opened opened = OpenGenerated.open(seed, 8);
-      if (opened.isWrong()) {
+      if (opened.isWrong() || !isAboutForty(ListInquiry.route(opened.inquiry()))) {
         continue;
       }
       PlanInquiry plan = PlanInquiry.plan(opened, List.of(), 0.2, 1, SearchWatch.silent());
       MachineStudy study = plan.studies().get(0);
-      int count = study.route().operations().size();
-      if (study.isFeasible() && count >= FEWEST_OPERATIONS && count <= MOST_OPERATIONS) {
+      if (study.isFeasible()) {
         return study;
       }
     }

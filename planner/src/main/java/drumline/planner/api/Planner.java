@@ -28,6 +28,9 @@ import java.util.function.Supplier;
 public final class Planner {
   private static final double CHEAPEST_SHARE = 0.1;
 
+  /** The clock must not end what the effort should end, even on a busy machine. */
+  private static final double CHEAPEST_WALL = 20;
+
   private Planner() {}
 
   /** Plans. */
@@ -67,7 +70,8 @@ public final class Planner {
       } else {
         notes.add(
             fault
-                + ". The layout comes from the local search alone; how much better another could be is known by the simple bounds only.");
+                + ". The layout comes from the local search alone; how much better another could be"
+                + " is known by the simple bounds only.");
       }
     }
     return infeasible
@@ -91,10 +95,11 @@ public final class Planner {
     LayoutSolver solver =
         new LayoutSolver(tables, 0, layout.cycleMs(), LayoutSolver.Strength.PLAIN);
     solver.hint(layout);
+    SolverEffort effort =
+        new SolverEffort(
+            workS, CHEAPEST_WALL * workS + 10, settings.workerCount(), settings.seed());
     return solver
-        .solveCheapest(
-            new SolverEffort(workS, 2 * workS + 1, settings.workerCount(), settings.seed()),
-            Watch.NONE)
+        .solveCheapest(effort, Watch.NONE)
         .layout()
         .filter(found -> problem.equipment().priceMinor(found) < priceMinor)
         .filter(found -> ModelAudit.of(problem, found).isPassed())
@@ -105,7 +110,8 @@ public final class Planner {
     if (search.best().isEmpty() || search.isProven() || search.isCancelled()) {
       return;
     }
-    if (StagePlan.isSuited(tables)) {
+    search.bound(ColumnBound.forcedCycleMs(tables, search.best().orElseThrow().cycleMs()));
+    if (StagePlan.isSuited(tables) && !search.isProven()) {
       StagePlan.Outcome outcome =
           StagePlan.close(
               tables,
@@ -137,11 +143,13 @@ public final class Planner {
     }
     if (outcome.hitWallLimit()) {
       notes.add(
-          "The clock stopped the search before its work was done; another run may end with another layout.");
+          "The clock stopped the search before its work was done; another run may end with another"
+              + " layout.");
     }
     if (outcome.isInfeasible() && search.best().isPresent()) {
       notes.add(
-          "The solver refuses the layout that the local search found; trust the audit, and report this.");
+          "The solver refuses the layout that the local search found; trust the audit, and report"
+              + " this.");
       return false;
     }
     return outcome.isInfeasible();

@@ -19,6 +19,7 @@ import java.util.function.BooleanSupplier;
  */
 public final class ColumnBound {
   private static final long STEPS_PER_SET = 500;
+  private static final long FORCED_STEPS = 200_000;
   private final ProblemTables tables;
   private final List<Long> sets = new ArrayList<>();
   private final List<Double> times = new ArrayList<>();
@@ -79,6 +80,53 @@ public final class ColumnBound {
     }
     ColumnBound bound = new ColumnBound(tables, stages, horizonMs, mostSets, stop);
     return bound.isComplete() ? OptionalInt.of(bound.cycleMs(stages)) : OptionalInt.empty();
+  }
+
+  /**
+   * A bound on the cycle from tasks that have one position left: the shortest time in which each
+   * position, or the pick-up spindle, can do those that can stand nowhere else.
+   *
+   * @param tables the problem
+   * @param horizonMs a cycle that is known to suffice
+   * @return 0 for more than 63 tasks, or where tasks may be in cut during the cut-off
+   */
+  public static int forcedCycleMs(ProblemTables tables, int horizonMs) {
+    for (boolean overlaps : tables.overlapsCut) {
+      if (overlaps || tables.taskCount > 63) {
+        return 0;
+      }
+    }
+    PairSavings savings = new PairSavings(tables);
+    int bound = 0;
+    for (int k = 0; k < tables.stageCount; k++) {
+      long forced = 0;
+      for (int i = 0; i < tables.taskCount; i++) {
+        forced |= hasOnly(tables, i, k) ? 1L << i : 0;
+      }
+      if (Long.bitCount(forced) > 1) {
+        boolean isBack = k >= tables.drumCount;
+        int spindles = isBack ? tables.problem.pickUp().orElseThrow().spindleCount() : 1;
+        int outsideMs =
+            isBack
+                ? tables.problem.pickUp().orElseThrow().carryMs()
+                    + tables.shortestMs(tables.cutTask)
+                : tables.problem.indexMs();
+        PositionSearch search =
+            new PositionSearch(new StageTables(tables, savings, k), new Steps(FORCED_STEPS));
+        int workMs = shortestMs(search, forced, 0, horizonMs * spindles - outsideMs);
+        bound = Math.max(bound, -Math.floorDiv(-(workMs + outsideMs), spindles));
+      }
+    }
+    return bound;
+  }
+
+  private static boolean hasOnly(ProblemTables tables, int task, int stage) {
+    for (int k = 0; k < tables.stageCount; k++) {
+      if (k != stage && tables.canStand(task, k)) {
+        return false;
+      }
+    }
+    return tables.canStand(task, stage);
   }
 
   private boolean isComplete() {

@@ -25,9 +25,10 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 /**
  * The planner and each of its methods find what trying everything finds, with every rule in play.
+ * The number of problems in each of five blocks is the system property {@code drumline.seeds}.
  */
 class EnumerationTest {
-  private static final int PROBLEMS_EACH = 12;
+  private static final int PROBLEMS_EACH = Integer.getInteger("drumline.seeds", 12);
 
   @ParameterizedTest
   @ValueSource(ints = {0, 1, 2, 3, 4})
@@ -60,6 +61,9 @@ class EnumerationTest {
     assertThat(CycleBound.of(tables).cycleMs()).as("seed %d", seed).isLessThanOrEqualTo(cycleMs);
     assertThat(ColumnBound.findCycleMs(tables, horizonMs, 10_000, () -> false).orElseThrow())
         .as("seed %d", seed)
+        .isLessThanOrEqualTo(cycleMs);
+    assertThat(ColumnBound.forcedCycleMs(tables, horizonMs))
+        .as("seed %d, forced", seed)
         .isLessThanOrEqualTo(cycleMs);
     for (LayoutSolver.Strength strength : LayoutSolver.Strength.values()) {
       LayoutSolver.Outcome outcome =

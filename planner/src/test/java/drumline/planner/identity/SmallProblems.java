@@ -23,11 +23,13 @@ final class SmallProblems {
   private final Random random;
   private final int positionCount;
   private final boolean hasBack;
+  private final boolean largest;
   private final List<Slide> slides = new ArrayList<>();
   private final List<Task> tasks = new ArrayList<>();
 
   private SmallProblems(int seed) {
     random = new Random(seed * 7919L + 13);
+    largest = seed % 8 == 7;
     positionCount = 2 + random.nextInt(2);
     hasBack = random.nextBoolean();
   }
@@ -42,7 +44,7 @@ final class SmallProblems {
         slides.add(new Slide("p" + p + "s" + s, p, 2 + random.nextInt(2), random.nextInt(3)));
       }
     }
-    int taskCount = 4 + random.nextInt(3);
+    int taskCount = 4 + random.nextInt(3) + (largest ? 1 : 0);
     for (int i = 0; i < taskCount; i++) {
       tasks.add(task(i, i == taskCount - 1));
     }
