@@ -2,6 +2,7 @@ package drumline.planner.stage;
 
 import drumline.planner.bound.PairSavings;
 import drumline.planner.tables.ProblemTables;
+import drumline.planner.tables.Steps;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalInt;
@@ -17,12 +18,14 @@ import java.util.function.BooleanSupplier;
  * the tasks with N sets in least time by linear programming. Lags and the grip are left out of T.
  */
 public final class ColumnBound {
+  private static final long STEPS_PER_SET = 500;
   private final ProblemTables tables;
   private final List<Long> sets = new ArrayList<>();
   private final List<Double> times = new ArrayList<>();
   private final long counted;
   private final long together;
   private final int mostSets;
+  private final Steps steps;
   private final BooleanSupplier stop;
 
   private ColumnBound(
@@ -33,6 +36,7 @@ public final class ColumnBound {
       BooleanSupplier stop) {
     this.tables = tables;
     this.mostSets = mostSets;
+    steps = new Steps(STEPS_PER_SET * mostSets);
     this.stop = stop;
     long drumOnly = 0;
     long mixed = 0;
@@ -78,11 +82,11 @@ public final class ColumnBound {
   }
 
   private boolean isComplete() {
-    return sets.size() < mostSets && !stop.getAsBoolean();
+    return sets.size() < mostSets && !steps.areSpent() && !stop.getAsBoolean();
   }
 
   private void list(StageTables stage, int limitMs) {
-    PositionSearch search = new PositionSearch(stage);
+    PositionSearch search = new PositionSearch(stage, steps);
     SetListing listing = new SetListing(stage, together & counted);
     listing.list(
         (set, parentMs) -> {

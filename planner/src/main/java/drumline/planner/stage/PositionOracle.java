@@ -1,5 +1,6 @@
 package drumline.planner.stage;
 
+import drumline.planner.tables.Steps;
 import java.util.HashMap;
 import java.util.Map;
 
@@ -16,6 +17,7 @@ final class PositionOracle {
   private final Map<Long, Integer> above = new HashMap<>();
   private final Map<Long, Integer> banned = new HashMap<>();
   private final PositionSearch search;
+  private final Steps steps;
   private long asked;
   private long unknown;
 
@@ -26,16 +28,18 @@ final class PositionOracle {
    * An oracle for a kind of stage.
    *
    * @param stage the kind
+   * @param steps steps for all searches together
    * @param elders oracles of other kinds, which are asked about tasks that have the same ways there
    */
-  PositionOracle(StageTables stage, PositionOracle... elders) {
+  PositionOracle(StageTables stage, Steps steps, PositionOracle... elders) {
     this.stage = stage;
+    this.steps = steps;
     this.elders = elders;
     alike = new long[elders.length];
     for (int e = 0; e < elders.length; e++) {
       alike[e] = stage.alike(elders[e].stage);
     }
-    search = new PositionSearch(stage);
+    search = new PositionSearch(stage, steps);
   }
 
   /** Notes that a set cannot be done within a limit after all, for want of seats. */
@@ -156,9 +160,9 @@ final class PositionOracle {
     return load;
   }
 
-  /** Sets for which the search was needed. */
+  /** Sets for which the search was needed; beyond all bounds once the steps are spent. */
   long asked() {
-    long sum = asked;
+    long sum = steps.areSpent() ? Integer.MAX_VALUE : asked;
     for (PositionOracle elder : elders) {
       sum += elder.asked;
     }

@@ -2,6 +2,7 @@ package drumline.planner.stage;
 
 import drumline.planner.model.Mode;
 import drumline.planner.tables.ProblemTables;
+import drumline.planner.tables.Steps;
 
 /**
  * A schedule of one stage within a time: tasks are placed in the order of their starts, each as
@@ -11,6 +12,7 @@ final class PositionSearch {
   private static final int NEVER = Integer.MAX_VALUE;
   private static final long MOST_STEPS = 30_000;
   private final StageTables stage;
+  private final Steps budget;
   private final ProblemTables tables;
   private final int[] task = new int[64];
   private final StageOption[] option = new StageOption[64];
@@ -30,7 +32,13 @@ final class PositionSearch {
     UNKNOWN
   }
 
-  PositionSearch(StageTables stage) {
+  /**
+   * A search in a kind of stage.
+   *
+   * @param budget steps for all searches together; once they are spent the answer is unknown
+   */
+  PositionSearch(StageTables stage, Steps budget) {
+    this.budget = budget;
     this.stage = stage;
     tables = stage.tables;
     loaded = stage.hasLoads();
@@ -55,12 +63,14 @@ final class PositionSearch {
   private Answer run(long set, int limitMs) {
     count = 0;
     limit = limitMs;
-    steps = MOST_STEPS;
+    long most = Math.min(MOST_STEPS, budget.leftCount());
+    steps = most;
     for (long rest = set; rest != 0; rest &= rest - 1) {
       int i = Long.numberOfTrailingZeros(rest);
       ways[i] = ways(i, set);
     }
     boolean found = next(set, 0);
+    budget.take(most - Math.max(0, steps));
     return found ? Answer.FITS : steps > 0 ? Answer.TOO_LONG : Answer.UNKNOWN;
   }
 

@@ -2,6 +2,7 @@ package drumline.planner.stage;
 
 import drumline.planner.model.Layout;
 import drumline.planner.tables.ProblemTables;
+import drumline.planner.tables.Steps;
 import java.util.Optional;
 import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
@@ -11,6 +12,7 @@ import java.util.function.Consumer;
  * a shorter cycle or proves that there is none.
  */
 public final class StagePlan {
+  private static final long STEPS_PER_STATE = 500;
   private static final int MOST_TASKS = 63;
   private static final int LEAP_SHARE = 200;
 
@@ -54,7 +56,8 @@ public final class StagePlan {
       int mostStates,
       Consumer<Layout> found,
       BooleanSupplier stop) {
-    StageProof proof = new StageProof(tables, mostStates, stop);
+    StageProof proof =
+        new StageProof(tables, mostStates, new Steps(STEPS_PER_STATE * mostStates), stop);
     Layout best = start;
     int low = lowerBoundMs;
     int cycle = best.cycleMs() - 1;

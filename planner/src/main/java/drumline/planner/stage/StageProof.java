@@ -5,6 +5,7 @@ import drumline.planner.model.Layout;
 import drumline.planner.model.PairRule;
 import drumline.planner.model.PickUp;
 import drumline.planner.tables.ProblemTables;
+import drumline.planner.tables.Steps;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashMap;
@@ -41,7 +42,7 @@ final class StageProof {
   private boolean complete;
   private long states;
 
-  StageProof(ProblemTables tables, int mostStates, BooleanSupplier stop) {
+  StageProof(ProblemTables tables, int mostStates, Steps steps, BooleanSupplier stop) {
     this.tables = tables;
     this.mostStates = mostStates;
     this.stop = stop;
@@ -51,7 +52,7 @@ final class StageProof {
     oracles = new PositionOracle[kinds.count()];
     for (int k = 0; k < kinds.count(); k++) {
       stages[k] = new StageTables(tables, savings, kinds.stage(k));
-      oracles[k] = new PositionOracle(stages[k], Arrays.copyOf(oracles, k));
+      oracles[k] = new PositionOracle(stages[k], steps, Arrays.copyOf(oracles, k));
     }
     order = TopologicalOrder.of(tables);
     before = new long[tables.taskCount];
