@@ -1,17 +1,14 @@
 package drumline.app.study;
 
+import drumline.app.layout.LaidOut;
+import drumline.app.layout.LayoutBench;
 import drumline.cycle.clock.CycleClock;
 import drumline.cycle.spindle.GripDiameters;
-import drumline.cycle.timeline.Timeline;
-import drumline.economics.study.Assumptions;
-import drumline.economics.study.MoneyStudy;
-import drumline.economics.study.PlannedCase;
 import drumline.planner.api.Cancel;
 import drumline.planner.api.Planner;
 import drumline.planner.api.PlannerSettings;
 import drumline.planner.api.PlanningResult;
 import drumline.planner.api.ProgressListener;
-import drumline.planner.check.TimelineAudit;
 import drumline.planner.slack.FreeSpeeds;
 import drumline.planner.slack.Levelling;
 import drumline.planner.slack.SlackSpending;
@@ -20,20 +17,13 @@ import drumline.planner.translate.SpeedRefinement;
 import drumline.planner.translate.Translation;
 import drumline.planner.translate.TranslationResult;
 import drumline.route.RouteDerivation;
-import drumline.route.feature.TurnedPart;
 import drumline.route.machine.MachineRoute;
 import drumline.route.rule.Allowances;
-import drumline.shape.proof.RemovalProof;
-import drumline.shape.section.PartSection;
-import drumline.shape.workpiece.PositionWork;
-import drumline.shape.workpiece.WorkpieceStates;
 import drumline.shop.inquiry.Inquiry;
 import drumline.shop.inquiry.Pin;
 import drumline.shop.layout.Layout;
 import drumline.shop.machine.Machine;
-import drumline.shop.operation.OperationKind;
 import drumline.shop.operation.Route;
-import drumline.shop.part.Part;
 import drumline.shop.problem.Problem;
 import drumline.shop.problem.Problem.Severity;
 import java.util.ArrayList;
@@ -108,55 +98,29 @@ public final class StudyRun {
             .filter(pin -> pin.spindleRevPerMin().isPresent())
             .map(Pin::operationId)
             .collect(Collectors.toUnmodifiableSet());
-    CycleClock clock = new CycleClock(route, machine, diameters);
+    LayoutBench bench = new LayoutBench(inquiry, machine, route, allowances);
+    CycleClock clock = bench.clock();
     Layout fastest =
         SpeedRefinement.refine(
             route, machine, diameters, translation.layout(planned.layout()), pinned);
     Layout level = Levelling.level(translation.problem(), clock, fastest, pinnedAnywhere());
     Layout slowed =
         SlackSpending.spend(route, machine, clock, level, new EdgeCost(inquiry, machine), pinned);
-    Layout layout = FreeSpeeds.settle(route, clock, slowed);
-    Timeline timeline = clock.timeline(layout);
-    Part turned = TurnedPart.of(inquiry, allowances);
-    WorkpieceStates states =
-        WorkpieceStates.of(inquiry.bar(), turned, PositionWork.ofLayout(route, machine, layout));
-    MoneyStudy money =
-        MoneyStudy.of(
-            PlannedCase.of(
-                inquiry, machine, route, layout, timeline, partVolumeMm3(), Assumptions.usual()));
-    PlannedLayout plan =
-        new PlannedLayout(
-            layout,
-            timeline,
-            Translation.boundS(planned.lowerBoundMs(), timeline.cycleS()),
+    LaidOut laid = bench.lay(FreeSpeeds.settle(route, clock, slowed));
+    SearchResult search =
+        new SearchResult(
+            Translation.boundS(planned.lowerBoundMs(), laid.timeline().cycleS()),
             planned.isProvenOptimal(),
             planned.elapsedMs(),
-            TimelineAudit.audit(route, machine, diameters, layout, timeline),
-            states,
-            RemovalProof.of(
-                inquiry.bar(), turned, states, RemovalProof.USUAL_IGNORED_UM, pointAngleDeg(route)),
-            money,
             notes);
-    return MachineStudy.planned(inquiry, machine, route, plan, problems);
-  }
-
-  /** Point angle of the route's drills; a drilled end takes the shape of its drill. */
-  private static double pointAngleDeg(Route route) {
-    return route.operations().stream()
-        .filter(operation -> operation.kind() == OperationKind.DRILL)
-        .mapToDouble(operation -> operation.tool().family().leadAngleDeg())
-        .findFirst()
-        .orElse(PartSection.USUAL_POINT_ANGLE_DEG);
+    return MachineStudy.planned(
+        inquiry, machine, route, PlannedLayout.of(bench, laid, search), problems);
   }
 
   private Set<String> pinnedAnywhere() {
     return inquiry.wishes().pins().stream()
         .map(Pin::operationId)
         .collect(Collectors.toUnmodifiableSet());
-  }
-
-  private double partVolumeMm3() {
-    return PartSection.of(inquiry.part(), inquiry.bar()).piece().volumeMm3();
   }
 
   private TranslationResult translate(Route route) {
