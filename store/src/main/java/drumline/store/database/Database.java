@@ -1,0 +1,63 @@
+package drumline.store.database;
+
+import com.zaxxer.hikari.HikariDataSource;
+import org.jdbi.v3.core.HandleCallback;
+import org.jdbi.v3.core.Jdbi;
+import org.jdbi.v3.core.JdbiException;
+
+/** An open database. */
+public final class Database implements AutoCloseable {
+  private final Dialect dialect;
+  private final String place;
+  private final HikariDataSource pool;
+  private final Jdbi jdbi;
+
+  Database(Dialect dialect, String place, HikariDataSource pool) {
+    this.dialect = dialect;
+    this.place = place;
+    this.pool = pool;
+    this.jdbi = Jdbi.create(pool);
+  }
+
+  /** Which kind. */
+  public Dialect dialect() {
+    return dialect;
+  }
+
+  /** Where it is, for people; without a password. */
+  public String place() {
+    return place;
+  }
+
+  /**
+   * Reads, outside a transaction.
+   *
+   * @throws drumline.store.api.StoreFault if the database cannot be read
+   */
+  public <R, X extends Exception> R read(HandleCallback<R, X> question) throws X {
+    try {
+      return jdbi.withHandle(question);
+    } catch (JdbiException e) {
+      throw FaultReader.translate(e, place);
+    }
+  }
+
+  /**
+   * Writes in one transaction: all of it or nothing.
+   *
+   * @throws BrokenConstraint if a row is refused by a constraint
+   * @throws drumline.store.api.StoreFault if the database cannot be written
+   */
+  public <R, X extends Exception> R write(HandleCallback<R, X> change) throws X {
+    try {
+      return jdbi.inTransaction(change);
+    } catch (JdbiException e) {
+      throw FaultReader.translate(e, place);
+    }
+  }
+
+  @Override
+  public void close() {
+    pool.close();
+  }
+}

@@ -1,0 +1,41 @@
+package drumline.store.sql;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.DeserializationFeature;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.SerializationFeature;
+import com.fasterxml.jackson.databind.json.JsonMapper;
+import java.util.Map;
+
+/**
+ * One way to write a JSON object: keys in alphabetical order, no blanks, numbers without closing
+ * noughts. A database that keeps JSON in its own form gives the same text back.
+ */
+public final class SortedJson {
+  private static final JsonMapper MAPPER =
+      JsonMapper.builder()
+          .enable(DeserializationFeature.USE_BIG_DECIMAL_FOR_FLOATS)
+          .enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS)
+          .enable(SerializationFeature.ORDER_MAP_ENTRIES_BY_KEYS)
+          .build();
+
+  private SortedJson() {}
+
+  /**
+   * The same object, written our way.
+   *
+   * @throws IllegalArgumentException if the text is no JSON object
+   */
+  public static String object(String json) {
+    Words.kept("json", json);
+    try {
+      JsonNode node = MAPPER.readTree(json);
+      if (!node.isObject()) {
+        throw new IllegalArgumentException("json is no object; allowed: {\"key\": value, …}");
+      }
+      return MAPPER.writeValueAsString(MAPPER.treeToValue(node, Map.class));
+    } catch (JsonProcessingException e) {
+      throw new IllegalArgumentException("json cannot be read: " + e.getOriginalMessage(), e);
+    }
+  }
+}
