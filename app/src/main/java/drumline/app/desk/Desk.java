@@ -1,6 +1,8 @@
 package drumline.app.desk;
 
+import drumline.app.answer.DeskRefusal;
 import drumline.app.ask.OpenInquiry;
+import drumline.app.job.JobAnswer;
 import drumline.app.job.JobBoard;
 import drumline.app.job.JobWish;
 import drumline.app.shelf.Change;
@@ -8,9 +10,11 @@ import drumline.app.shelf.DeskSettings;
 import drumline.app.shelf.KeptPlans;
 import drumline.app.shelf.LayoutCases;
 import drumline.app.shelf.Shelves;
+import drumline.drawing.svg.DrawingStyle;
 import drumline.sheets.content.Cautions;
 import drumline.store.Stores;
 import drumline.store.api.Store;
+import drumline.store.api.StoreFault;
 import drumline.store.api.StoreSettings;
 import java.time.Clock;
 import java.util.List;
@@ -56,11 +60,14 @@ public final class Desk implements AutoCloseable {
   /**
    * Opens a desk on its folder.
    *
-   * @throws drumline.store.api.StoreFault if the folder's store cannot be opened; its problem says
-   *     why
+   * @throws DeskRefusal if the folder's store cannot be opened; it says why
    */
   public static Desk open(DeskSettings settings) {
-    return new Desk(Stores.open(new StoreSettings.InFolder(settings.folder())), settings);
+    try {
+      return new Desk(Stores.open(new StoreSettings.InFolder(settings.folder())), settings);
+    } catch (StoreFault e) {
+      throw DeskRefusal.of(DeskRefusal.Kind.REFUSED, e.problem().toLine());
+    }
   }
 
   /** Puts the worked examples on an empty desk and has them planned in the background. */
@@ -114,10 +121,10 @@ public final class Desk implements AutoCloseable {
   }
 
   /** Puts a planning job into the queue, if the inquiry is there and can be planned. */
-  public drumline.app.job.JobAnswer plan(JobWish wish) {
+  public JobAnswer plan(JobWish wish) {
     Shelves.State state = shelves.state(wish.inquiryId());
     if (state.read().findInquiry().isEmpty()) {
-      throw drumline.app.answer.DeskRefusal.of(
+      throw DeskRefusal.of(
           "The text has errors; nothing can be planned.",
           state.read().places().of(state.read().opened().problems()));
     }
@@ -142,6 +149,11 @@ public final class Desk implements AutoCloseable {
   /** The caution that stands on every page. */
   public static String caution() {
     return Cautions.GENERAL;
+  }
+
+  /** The style of all drawings, for the page that shows them. */
+  public static String drawingStyle() {
+    return DrawingStyle.css();
   }
 
   /** The caution at the foot of every page. */

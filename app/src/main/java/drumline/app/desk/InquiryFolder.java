@@ -8,7 +8,6 @@ import drumline.app.answer.RevisionLine;
 import drumline.app.answer.RevisionText;
 import drumline.app.shelf.KeptText;
 import drumline.app.shelf.Shelves;
-import drumline.drawing.DrawingUnits;
 import drumline.intake.edit.RefusedEditException;
 import drumline.intake.edit.TextEdit;
 import drumline.intake.edit.TextEdits;
@@ -36,7 +35,7 @@ public final class InquiryFolder {
   }
 
   /** The inquiries in which all words occur, last changed first. */
-  public List<ListedInquiry> list(String words, Standing standing) {
+  List<ListedInquiry> list(String words, Standing standing) {
     return shelves.store().inquiries().list(new InquiryFilter(words, standing)).stream()
         .map(heads::listed)
         .toList();
@@ -117,8 +116,13 @@ public final class InquiryFolder {
     return keep(id, expectedRevision, text, note);
   }
 
-  /** Changes single values. */
-  public InquiryText edit(String id, int expectedRevision, List<TextEdit> edits, String note) {
+  /** Changes single values, one after the other; all or none. */
+  public InquiryText editAll(
+      String id, int expectedRevision, List<EditWish> edits, String note) {
+    return edit(id, expectedRevision, edits.stream().map(EditWish::edit).toList(), note);
+  }
+
+  InquiryText edit(String id, int expectedRevision, List<TextEdit> edits, String note) {
     Shelves.State state = shelves.state(id, expectedRevision);
     try {
       return keep(id, expectedRevision, TextEdits.apply(state.kept().text(), edits), note);
@@ -172,7 +176,7 @@ public final class InquiryFolder {
   }
 
   /** Puts it away, or takes it out again. */
-  public void place(String id, Standing standing) {
+  void place(String id, Standing standing) {
     Shelves.State state = shelves.state(id);
     if (standing == Standing.ARCHIVED) {
       shelves.store().inquiries().archive(state.entry().id(), shelves.user());
@@ -248,8 +252,8 @@ public final class InquiryFolder {
     return (trimmed.isEmpty() ? "inquiry" : trimmed) + ".yaml";
   }
 
-  /** Unit system of an inquiry's text. */
-  public DrawingUnits units(String id) {
-    return shelves.state(id).read().units();
+  /** The text as it stands, to the letter. */
+  public String text(String id) {
+    return shelves.state(id).kept().text();
   }
 }

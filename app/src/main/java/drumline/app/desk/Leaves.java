@@ -45,10 +45,14 @@ public final class Leaves {
     this.cases = cases;
   }
 
-  /** What is the piece? */
-  public PrintAnswer print(String id, Optional<DrawingUnits> units) {
+  /**
+   * What is the piece?
+   *
+   * @param units metric or inch; empty for those of the text
+   */
+  public PrintAnswer print(String id, Optional<String> units) {
     Shelves.State state = shelves.state(id);
-    DrawingUnits wanted = units.orElse(state.read().units());
+    DrawingUnits wanted = units.map(Leaves::units).orElse(state.read().units());
     PrintView view = new PrintView(state.read().opened().read(), tree(state.read()));
     for (int revision = state.revision(); revision > lastLookedAt(state); revision--) {
       Optional<Inquiry> drawable = inquiryAt(state, revision);
@@ -58,6 +62,16 @@ public final class Leaves {
       }
     }
     return view.answer(state.revision(), null, null, wanted);
+  }
+
+  private static DrawingUnits units(String word) {
+    return switch (word) {
+      case "metric" -> DrawingUnits.METRIC;
+      case "inch" -> DrawingUnits.INCH;
+      default ->
+          throw DeskRefusal.of(
+              DeskRefusal.Kind.REFUSED, "units: " + word + ", allowed: metric, inch");
+    };
   }
 
   private static int lastLookedAt(Shelves.State state) {

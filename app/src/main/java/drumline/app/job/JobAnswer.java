@@ -47,9 +47,4 @@ public record JobAnswer(
     layoutIds = List.copyOf(layoutIds);
     problems = List.copyOf(problems);
   }
-
-  /** Whether nothing more will come of it. */
-  public boolean isOver() {
-    return endedAt != null;
-  }
 }

@@ -1,6 +1,9 @@
 package drumline.app.shelf;
 
+import drumline.store.api.StoreSettings;
 import java.nio.file.Path;
+import java.util.HashMap;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -27,5 +30,17 @@ public record DeskSettings(
       throw new IllegalArgumentException(
           "mostParallelJobsCount: " + mostParallelJobsCount + ", allowed: 1 or more");
     }
+  }
+
+  /**
+   * The folder that the surroundings say, where nobody named one.
+   *
+   * @param environment the program's environment
+   * @param home the user's home folder
+   */
+  public static Path usualFolder(Map<String, String> environment, Path home) {
+    Map<String, String> folders = new HashMap<>(environment);
+    folders.remove(StoreSettings.DATABASE_SETTING);
+    return ((StoreSettings.InFolder) StoreSettings.usual(folders, home)).folder();
   }
 }
