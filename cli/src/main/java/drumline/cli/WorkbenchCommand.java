@@ -72,8 +72,7 @@ final class WorkbenchCommand implements Callable<Integer> {
     Workbench workbench;
     try {
       workbench =
-          Workbench.start(
-              new WorkbenchSettings(port, desk, new BuildVersion().getVersion()[0]));
+          Workbench.start(new WorkbenchSettings(port, desk, new BuildVersion().getVersion()[0]));
     } catch (DeskRefusal e) {
       screen.err().println("error: " + e.getMessage());
       screen.err().flush();

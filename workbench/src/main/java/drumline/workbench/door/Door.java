@@ -54,10 +54,7 @@ public final class Door implements Handler {
     boolean isEmpty = length == 0 && ctx.header("Transfer-Encoding") == null;
     if (!isFile && !isJson && !isEmpty) {
       refuse(
-          ctx,
-          HttpStatus.UNSUPPORTED_MEDIA_TYPE,
-          "content-type",
-          "Allowed is application/json.");
+          ctx, HttpStatus.UNSUPPORTED_MEDIA_TYPE, "content-type", "Allowed is application/json.");
     }
   }
 
