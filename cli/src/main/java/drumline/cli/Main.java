@@ -28,7 +28,11 @@ import picocli.CommandLine.Spec;
       PlanCommand.class,
       BalanceCommand.class,
       SchemaCommand.class,
-      WorkbenchCommand.class
+      WorkbenchCommand.class,
+      BackupCommand.class,
+      RestoreCommand.class,
+      ExportCommand.class,
+      ImportCommand.class
     },
     footer = {
       "",
@@ -56,6 +60,7 @@ public final class Main implements Runnable {
 
   /** Runs one command and ends the program with its exit code. */
   public static void main(String[] args) {
+    System.setProperty("slf4j.internal.verbosity", "ERROR"); // libraries need no log here
     System.exit(commandLine().execute(args));
   }
 }
