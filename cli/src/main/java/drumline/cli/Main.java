@@ -34,6 +34,7 @@ import picocli.CommandLine.Spec;
       WhatIfCommand.class,
       BalanceCommand.class,
       SchemaCommand.class,
+      WorkbenchCommand.class,
       BackupCommand.class,
       RestoreCommand.class,
       ExportCommand.class,

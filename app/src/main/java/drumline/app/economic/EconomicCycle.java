@@ -1,6 +1,6 @@
 package drumline.app.economic;
 
-import drumline.app.study.EdgeCost;
+import drumline.app.layout.EdgeCost;
 import drumline.app.study.MachineStudy;
 import drumline.app.study.PlannedLayout;
 import drumline.cycle.clock.CycleClock;

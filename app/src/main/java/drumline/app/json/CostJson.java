@@ -1,7 +1,7 @@
 package drumline.app.json;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import drumline.app.study.CuttingRange;
+import drumline.app.range.CuttingRange;
 import drumline.app.study.MoneyAgainstToday;
 import drumline.economics.study.MoneyStudy;
 import drumline.shop.inquiry.Inquiry;

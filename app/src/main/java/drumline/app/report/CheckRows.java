@@ -2,8 +2,8 @@ package drumline.app.report;
 
 import drumline.app.study.MachineStudy;
 import drumline.app.study.PlannedLayout;
-import drumline.app.study.StudyClearance;
-import drumline.app.study.StudyCuts;
+import drumline.app.setting.StudyClearance;
+import drumline.app.setting.StudyCuts;
 import drumline.economics.study.Assumptions;
 import drumline.intake.library.LibraryChange;
 import drumline.planner.check.Finding;

@@ -4,7 +4,7 @@ import drumline.app.economic.EconomicCycle;
 import drumline.app.replan.Shortening;
 import drumline.app.study.MachineStudy;
 import drumline.app.study.PlannedLayout;
-import drumline.app.study.ToolSetting;
+import drumline.app.setting.ToolSetting;
 import drumline.drawing.DrawingUnits;
 import drumline.drawing.cost.CycleCostCurve;
 import drumline.drawing.cost.GainBars;

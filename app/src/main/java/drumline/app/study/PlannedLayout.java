@@ -1,5 +1,8 @@
 package drumline.app.study;
 
+import drumline.app.range.CuttingRange;
+import drumline.app.layout.LaidOut;
+import drumline.app.layout.LayoutBench;
 import drumline.cycle.timeline.Timeline;
 import drumline.economics.study.MoneyStudy;
 import drumline.planner.check.TimelineReport;
@@ -41,6 +44,32 @@ public record PlannedLayout(
   /** Copies the list. */
   public PlannedLayout {
     notes = List.copyOf(notes);
+  }
+
+  /**
+   * A layout that was laid out and priced.
+   *
+   * @param bench where it was laid out
+   * @param search what the planner says about it
+   * @param range how far cycle and cost may be off, if that is known
+   * @throws IllegalArgumentException if its money could not be reckoned
+   */
+  public static PlannedLayout of(
+      LayoutBench bench, LaidOut laid, SearchResult search, Optional<CuttingRange> range) {
+    MoneyStudy money =
+        laid.money().orElseThrow(() -> new IllegalArgumentException(laid.moneyObstacle()));
+    return new PlannedLayout(
+        laid.layout(),
+        laid.timeline(),
+        search.lowerBoundS(),
+        search.isProvenOptimal(),
+        search.wallMs(),
+        laid.audit(),
+        laid.states(),
+        bench.proof(laid.states()),
+        money,
+        range,
+        search.notes());
   }
 
   /** Share of the cycle that lies above the bound, in percent. */

@@ -1,5 +1,6 @@
 package drumline.app.study;
 
+import drumline.app.divide.DividedRoute;
 import drumline.planner.api.Cancel;
 import drumline.planner.api.PlannerSettings;
 import drumline.planner.api.ProgressListener;

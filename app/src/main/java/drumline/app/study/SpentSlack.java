@@ -1,5 +1,6 @@
 package drumline.app.study;
 
+import drumline.app.layout.EdgeCost;
 import drumline.cycle.clock.CycleClock;
 import drumline.cycle.spindle.GripDiameters;
 import drumline.planner.slack.DrivenTools;

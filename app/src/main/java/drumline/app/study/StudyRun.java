@@ -1,32 +1,23 @@
 package drumline.app.study;
 
-import drumline.cycle.clock.CycleClock;
+import drumline.app.divide.DividedRoute;
+import drumline.app.divide.GoverningCut;
+import drumline.app.range.CuttingRange;
+import drumline.app.range.RangeRun;
+import drumline.app.layout.LaidOut;
+import drumline.app.layout.LayoutBench;
 import drumline.cycle.spindle.GripDiameters;
-import drumline.cycle.timeline.Timeline;
-import drumline.economics.study.Assumptions;
-import drumline.economics.study.MoneyStudy;
-import drumline.economics.study.PlannedCase;
 import drumline.planner.api.Cancel;
 import drumline.planner.api.Planner;
 import drumline.planner.api.PlannerSettings;
 import drumline.planner.api.PlanningResult;
 import drumline.planner.api.ProgressListener;
-import drumline.planner.check.TimelineAudit;
+import drumline.planner.model.Layout;
 import drumline.planner.translate.Translation;
 import drumline.planner.translate.TranslationResult;
-import drumline.route.feature.TurnedPart;
-import drumline.route.rule.Practice;
-import drumline.route.rule.PracticeReading;
-import drumline.shape.proof.RemovalProof;
-import drumline.shape.section.PartSection;
-import drumline.shape.workpiece.PositionWork;
-import drumline.shape.workpiece.WorkpieceStates;
 import drumline.shop.inquiry.Inquiry;
-import drumline.shop.layout.Layout;
 import drumline.shop.machine.Machine;
-import drumline.shop.operation.OperationKind;
 import drumline.shop.operation.Route;
-import drumline.shop.part.Part;
 import drumline.shop.problem.Problem;
 import java.util.ArrayList;
 import java.util.List;
@@ -38,13 +29,11 @@ public final class StudyRun {
   private final Machine machine;
   private final PlannerSettings settings;
   private final GripDiameters diameters;
-  private final Practice practice;
 
   private StudyRun(Inquiry inquiry, Machine machine, PlannerSettings settings) {
     this.inquiry = inquiry;
     this.machine = machine;
     this.settings = settings;
-    this.practice = PracticeReading.of(inquiry.overrides()).practice();
     this.diameters = GripDiameters.of(inquiry.part(), inquiry.bar());
   }
 
@@ -80,7 +69,7 @@ public final class StudyRun {
     divided.divided().forEach(text -> notes.add("Divided so that it does not govern: " + text));
     if (result instanceof PlanningResult.Planned planned) {
       Optional<MachineStudy> shorter =
-          divided(divided.whole(), route, translation, planned, problems, notes, listener, cancel);
+          divided(divided, translation, planned, problems, notes, listener, cancel);
       if (shorter.isPresent()) {
         return shorter.orElseThrow();
       }
@@ -118,55 +107,57 @@ public final class StudyRun {
     return Optional.empty();
   }
 
+  /** The study of the route with what governs divided, if that makes the cycle shorter. */
+  private Optional<MachineStudy> divided(
+      DividedRoute divided,
+      Translation translation,
+      PlanningResult.Planned before,
+      List<Problem> problems,
+      List<String> notes,
+      ProgressListener listener,
+      Cancel cancel) {
+    Optional<GoverningCut.Division> division =
+        new GoverningCut(divided.whole(), this::translate, settings, cancel)
+            .find(divided.route(), translation.problem(), before);
+    if (division.isEmpty()) {
+      return Optional.empty();
+    }
+    DividedRoute more = divided.with(division.get());
+    Translation again = translate(more.route()).translation().orElseThrow();
+    PlanningResult result = Planner.plan(again.problem(), settings, listener, cancel);
+    if (result instanceof PlanningResult.Planned planned && planned.cycleMs() < before.cycleMs()) {
+      notes.add("Divided since planning again showed a shorter cycle: " + division.get().words());
+      notes.addAll(planned.notes());
+      return Optional.of(planned(more, again, planned, problems, notes));
+    }
+    return Optional.empty();
+  }
+
   private MachineStudy planned(
       DividedRoute divided,
       Translation translation,
       PlanningResult.Planned planned,
       List<Problem> problems,
       List<String> notes) {
-    drumline.planner.model.Layout cheapest =
-        Planner.cheapest(translation.problem(), planned.layout(), settings);
+    Layout cheapest = Planner.cheapest(translation.problem(), planned.layout(), settings);
     SpentSlack spent = SpentSlack.of(inquiry, machine, divided.route(), translation, cheapest);
-    Route route = spent.route();
-    Layout layout = spent.layout();
-    CycleClock clock = new CycleClock(route, machine, diameters);
-    Timeline timeline = clock.timeline(layout);
-    Part turned = TurnedPart.of(inquiry, practice);
-    WorkpieceStates states =
-        WorkpieceStates.of(inquiry.bar(), turned, PositionWork.ofLayout(route, machine, layout));
-    MoneyStudy money =
-        MoneyStudy.of(
-            PlannedCase.of(
-                inquiry, machine, route, layout, timeline, partVolumeMm3(), Assumptions.usual()));
-    PlannedLayout plan =
-        new PlannedLayout(
-            layout,
-            timeline,
-            Translation.boundS(planned.lowerBoundMs(), timeline.cycleS()),
+    LayoutBench bench = new LayoutBench(inquiry, machine, spent.route());
+    LaidOut laid = bench.lay(spent.layout());
+    SearchResult search =
+        new SearchResult(
+            Translation.boundS(planned.lowerBoundMs(), laid.timeline().cycleS()),
             planned.isProvenOptimal(),
             planned.elapsedMs(),
-            TimelineAudit.audit(route, machine, diameters, layout, timeline),
-            states,
-            RemovalProof.of(
-                inquiry.bar(), turned, states, RemovalProof.USUAL_IGNORED_UM, pointAngleDeg(route)),
-            money,
-            new RangeRun(inquiry, machine, practice, divided::divide, SpentSlack.pinnedSpeeds(inquiry))
-                .find(route, layout, timeline, partVolumeMm3()),
             notes);
-    return MachineStudy.planned(inquiry, machine, route, plan, problems);
-  }
-
-  /** Point angle of the route's drills; a drilled end takes the shape of its drill. */
-  private static double pointAngleDeg(Route route) {
-    return route.operations().stream()
-        .filter(operation -> operation.kind() == OperationKind.DRILL)
-        .mapToDouble(operation -> operation.tool().family().leadAngleDeg())
-        .findFirst()
-        .orElse(PartSection.USUAL_POINT_ANGLE_DEG);
-  }
-
-  private double partVolumeMm3() {
-    return PartSection.of(inquiry.part(), inquiry.bar()).piece().volumeMm3();
+    Optional<CuttingRange> range =
+        new RangeRun(inquiry, machine, divided::divide, SpentSlack.pinnedSpeeds(inquiry))
+            .find(spent.route(), laid);
+    return MachineStudy.planned(
+        inquiry,
+        machine,
+        spent.route(),
+        PlannedLayout.of(bench, laid, search, range),
+        problems);
   }
 
   private TranslationResult translate(Route route) {

@@ -3,7 +3,7 @@ package drumline.app.identity;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import drumline.app.Examples;
-import drumline.app.study.CuttingRange;
+import drumline.app.range.CuttingRange;
 import drumline.app.study.PlannedLayout;
 import drumline.sheets.Figures;
 import java.util.List;

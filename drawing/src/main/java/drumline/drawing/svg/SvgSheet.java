@@ -54,7 +54,10 @@ public record SvgSheet(
     out.append("<title id=\"").append(prefix).append("t\">");
     out.append(XmlText.escape(title)).append("</title>\n");
     out.append("<desc>").append(XmlText.escape(description)).append("</desc>\n");
-    out.append("<style>\n").append(StyleSheet.css(look)).append("\n</style>\n<defs>\n");
+    if (look != Look.INSIDE) {
+      out.append("<style>\n").append(StyleSheet.css(look)).append("\n</style>\n");
+    }
+    out.append("<defs>\n");
     for (HatchKind hatch : HatchKind.values()) {
       if (body.contains(SvgPen.fill(hatch))) {
         out.append(HatchPattern.svg(hatch, unit.hatchUnit));

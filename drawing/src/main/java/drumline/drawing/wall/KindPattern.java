@@ -4,14 +4,22 @@ import drumline.drawing.svg.HatchKind;
 import drumline.shop.operation.OperationKind;
 
 /** Ways of working, each with a pattern of its own. */
-enum KindPattern {
+public enum KindPattern {
+  /** What is turned. */
   TURNING("turning", HatchKind.RISING),
+  /** What is bored. */
   BORING("boring", HatchKind.FALLING),
+  /** What is drilled, reamed. */
   DRILLING("drilling, reaming", HatchKind.UPRIGHT),
+  /** What is grooved or parted. */
   GROOVING("grooving, parting", HatchKind.LEVEL),
+  /** Threads. */
   THREADING("threads", HatchKind.CROSSED),
+  /** What is done with driven tools. */
   DRIVEN("driven tools", HatchKind.DOTTED),
+  /** What is rolled, knurled, deburred. */
   FORMING("rolling, knurling, deburring", HatchKind.WAVED),
+  /** What is cut stroke by stroke. */
   SLOTTING("slotting", HatchKind.GRID);
 
   private final String words;
@@ -22,7 +30,8 @@ enum KindPattern {
     this.hatch = hatch;
   }
 
-  String words() {
+  /** As a legend names it. */
+  public String words() {
     return words;
   }
 
@@ -30,7 +39,8 @@ enum KindPattern {
     return hatch;
   }
 
-  static KindPattern of(OperationKind kind) {
+  /** The way of working of an operation. */
+  public static KindPattern of(OperationKind kind) {
     return switch (kind) {
       case FACE, ROUGH_TURN, FINISH_TURN, FORM_TURN -> TURNING;
       case ROUGH_BORE, FINISH_BORE -> BORING;

@@ -13,7 +13,7 @@ import drumline.app.ask.WhatIf.Move;
 import drumline.app.economic.EconomicCycle;
 import drumline.app.replan.Shortening;
 import drumline.app.replan.Shortenings;
-import drumline.app.study.DividedRoute;
+import drumline.app.divide.DividedRoute;
 import drumline.app.study.MachineStudy;
 import drumline.app.study.NoLayout;
 import drumline.planner.api.Cancel;

@@ -1,0 +1,5 @@
+/** Answers about money. */
+@NullMarked
+package drumline.app.answer.money;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,2 @@
+/** Tools set out at their positions, and what they meet and cut there. */
+package drumline.app.setting;
