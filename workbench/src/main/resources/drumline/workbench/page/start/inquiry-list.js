@@ -1,6 +1,6 @@
 // All inquiries: what each piece is, whether it fits, and what came of it.
 import {html, nothing} from 'lit';
-import {repeat} from 'lit/directives/repeat.js';
+import {repeat} from 'lit-html/directives/repeat.js';
 import {get, withQuery} from '../api.js';
 import {counted} from '../format.js';
 import {PageElement} from '../parts/element.js';
