@@ -3,8 +3,6 @@ import uPlot from 'uplot';
 
 const DASHES = [[], [8, 4], [2, 3], [10, 4, 2, 4], [16, 4], [5, 2, 1, 2]];
 
-const colour = (element, token) => getComputedStyle(element).getPropertyValue(token).trim();
-
 /** Resolves a token to a plain colour, also one that differs in light and dark. */
 function ink(holder, token) {
   const probe = document.createElement('span');
@@ -13,7 +11,7 @@ function ink(holder, token) {
   holder.append(probe);
   const resolved = getComputedStyle(probe).color;
   probe.remove();
-  return resolved || colour(holder, token);
+  return resolved;
 }
 
 const short = value => {
@@ -31,7 +29,7 @@ const short = value => {
 export function lineChart(holder, {xs, xLabel, yLabel, series, marks, heightPx}) {
   const look = {ink: ink(holder, '--ink'), soft: ink(holder, '--soft'), faint: ink(holder, '--faint'), accent: ink(holder, '--accent'), paper: ink(holder, '--paper')};
   const font = '12px "Liberation Sans", Arial, Helvetica, sans-serif';
-  const axis = label => ({label, labelFont: font, font, stroke: look.soft, labelSize: 22, grid: {stroke: look.faint, width: 1}, ticks: {stroke: look.faint, width: 1, size: 4}});
+  const axis = label => ({label, labelFont: font, font, stroke: look.soft, labelSize: 20, labelGap: 2, size: 30, gap: 4, grid: {stroke: look.faint, width: 1}, ticks: {stroke: look.faint, width: 1, size: 4}});
   return new uPlot({
     width: Math.max(320, holder.clientWidth),
     height: heightPx,
@@ -65,7 +63,7 @@ function drawMarks(chart, marks, look, font) {
       ctx.lineTo(x, chart.bbox.top + chart.bbox.height);
       ctx.stroke();
       ctx.setLineDash([]);
-      label(ctx, mark.label, x, chart.bbox.top + 16 * ratio, look, tone, chart, ratio);
+      label(ctx, mark.label, x, chart.bbox.top + 16 * ratio, tone, chart, ratio);
     } else {
       const y = chart.valToPos(mark.y, 'y', true);
       ctx.fillStyle = look.paper;
@@ -73,22 +71,17 @@ function drawMarks(chart, marks, look, font) {
       ctx.arc(x, y, 4 * ratio, 0, 2 * Math.PI);
       ctx.fill();
       ctx.stroke();
-      label(ctx, mark.label, x, y - 6 * ratio, look, tone, chart, ratio);
+      label(ctx, mark.label, x - 10 * ratio, y - 7 * ratio, tone, chart, ratio);
     }
   }
   ctx.restore();
 }
 
-function label(ctx, text, x, y, look, tone, chart, ratio) {
+function label(ctx, text, x, y, tone, chart, ratio) {
   const width = ctx.measureText(text).width;
   const fits = x + width + 8 * ratio < chart.bbox.left + chart.bbox.width;
-  const left = fits ? x + 6 * ratio : x - width - 6 * ratio;
-  ctx.fillStyle = look.paper;
-  ctx.globalAlpha = 0.85;
-  ctx.fillRect(left - 2 * ratio, y - 14 * ratio, width + 4 * ratio, 15 * ratio);
-  ctx.globalAlpha = 1;
   ctx.fillStyle = tone;
-  ctx.fillText(text, left, y);
+  ctx.fillText(text, fits ? x + 6 * ratio : x - width - 6 * ratio, y);
 }
 
 /** The patterns of the lines, for the key below a chart. */

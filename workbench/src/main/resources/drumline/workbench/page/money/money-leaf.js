@@ -73,13 +73,14 @@ class MoneyLeaf extends PageElement {
       series: volumes.lines.map((line, at) => ({label: line.title, values: line.costs, isWide: at === 0})),
       marks: [
         {x: volumes.perYear, label: 'asked for'},
-        ...volumes.crossings.filter(crossing => crossing.piecesCount !== null && crossing.piecesCount <= volumes.piecesCount.at(-1)).map(crossing => ({x: crossing.piecesCount, y: crossing.cost, label: pieces(crossing.piecesCount), isAccent: true})),
+        ...volumes.crossings.map((crossing, at) => ({x: crossing.piecesCount, y: crossing.cost, label: String(at + 1), isAccent: true}))
+          .filter(mark => mark.x !== null && mark.x <= volumes.piecesCount.at(-1)),
       ],
     };
     const table = html`<table><thead><tr><th scope="col" class="num">Pieces</th>${volumes.lines.map(line => html`<th scope="col" class="num">${line.title}</th>`)}</tr></thead>
       <tbody>${volumes.piecesCount.map((count, at) => html`<tr><td class="num">${pieces(count)}</td>${volumes.lines.map(line => html`<td class="num">${money(line.costs[at])}</td>`)}</tr>`)}</tbody></table>`;
     return html`<line-figure .chart=${chart} .table=${table} .theme=${this.theme}></line-figure>
-      <ul class="says">${volumes.crossings.map(crossing => html`<li>${crossing.words}</li>`)}</ul><p class="soft small">${volumes.words}</p>`;
+      <ol class="says">${volumes.crossings.map(crossing => html`<li>${crossing.words}</li>`)}</ol><p class="soft small">${volumes.words}</p>`;
   }
 
   payback({payback, currency}) {

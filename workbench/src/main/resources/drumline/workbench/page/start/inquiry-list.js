@@ -104,7 +104,7 @@ class InquiryList extends PageElement {
   }
 
   demo() {
-    return this.inquiries?.find(inquiry => inquiry.id.startsWith('valve-seat-body')) ?? this.inquiries?.at(-1);
+    return this.inquiries?.find(inquiry => inquiry.name === 'Valve seat body') ?? this.inquiries?.at(-1);
   }
 
   rows() {
