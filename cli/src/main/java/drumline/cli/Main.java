@@ -27,7 +27,8 @@ import picocli.CommandLine.Spec;
       RouteCommand.class,
       PlanCommand.class,
       BalanceCommand.class,
-      SchemaCommand.class
+      SchemaCommand.class,
+      WorkbenchCommand.class
     },
     footer = {
       "",

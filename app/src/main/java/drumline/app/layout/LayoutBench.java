@@ -3,6 +3,7 @@ package drumline.app.layout;
 import drumline.cycle.clock.CycleClock;
 import drumline.cycle.spindle.GripDiameters;
 import drumline.cycle.timeline.Timeline;
+import drumline.drawing.strip.WorkpieceHeads;
 import drumline.economics.study.Assumptions;
 import drumline.economics.study.MoneyStudy;
 import drumline.economics.study.PlannedCase;
@@ -11,7 +12,9 @@ import drumline.route.feature.TurnedPart;
 import drumline.route.rule.Allowances;
 import drumline.shape.proof.RemovalProof;
 import drumline.shape.section.PartSection;
+import drumline.shape.workpiece.PositionState;
 import drumline.shape.workpiece.PositionWork;
+import drumline.shape.workpiece.WorkpieceMemory;
 import drumline.shape.workpiece.WorkpieceStates;
 import drumline.shop.inquiry.Inquiry;
 import drumline.shop.layout.Layout;
@@ -19,10 +22,14 @@ import drumline.shop.machine.Machine;
 import drumline.shop.operation.OperationKind;
 import drumline.shop.operation.Route;
 import drumline.shop.part.Part;
+import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 
 /** Where layouts of one route on one machine are put on the clock, checked and priced. */
 public final class LayoutBench {
+  private static final int MOST_PICTURES = 600;
+
   private final Inquiry inquiry;
   private final Machine machine;
   private final Route route;
@@ -30,6 +37,8 @@ public final class LayoutBench {
   private final CycleClock clock;
   private final Part turned;
   private final double partVolumeMm3;
+  private final WorkpieceMemory workpieces;
+  private final Map<PositionState, String> pictures = new ConcurrentHashMap<>();
 
   /**
    * A bench.
@@ -44,6 +53,7 @@ public final class LayoutBench {
     this.diameters = GripDiameters.of(inquiry.part(), inquiry.bar());
     this.clock = new CycleClock(route, machine, diameters);
     this.turned = TurnedPart.of(inquiry, allowances);
+    this.workpieces = new WorkpieceMemory(inquiry.bar(), turned);
     this.partVolumeMm3 = PartSection.of(inquiry.part(), inquiry.bar()).piece().volumeMm3();
   }
 
@@ -75,8 +85,7 @@ public final class LayoutBench {
    */
   public LaidOut lay(Layout layout) {
     Timeline timeline = clock.timeline(layout);
-    WorkpieceStates states =
-        WorkpieceStates.of(inquiry.bar(), turned, PositionWork.ofLayout(route, machine, layout));
+    WorkpieceStates states = workpieces.states(PositionWork.ofLayout(route, machine, layout));
     Optional<MoneyStudy> money = Optional.empty();
     String obstacle = "";
     try {
@@ -101,6 +110,14 @@ public final class LayoutBench {
         states,
         money,
         obstacle);
+  }
+
+  /** A small drawing of the workpiece as it leaves a position; all of a bar to one scale. */
+  public String picture(WorkpieceStates states, PositionState state) {
+    if (pictures.size() > MOST_PICTURES) {
+      pictures.clear();
+    }
+    return pictures.computeIfAbsent(state, new WorkpieceHeads(states.bar())::svg);
   }
 
   /** Whether what the layout removes leaves the part. */

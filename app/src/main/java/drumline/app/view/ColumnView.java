@@ -10,7 +10,6 @@ import drumline.app.layout.LayoutBench;
 import drumline.app.layout.SlideChoice;
 import drumline.cycle.timeline.OperationSpan;
 import drumline.cycle.timeline.PositionTimeline;
-import drumline.drawing.strip.WorkpieceHeads;
 import drumline.drawing.wall.KindPattern;
 import drumline.shape.workpiece.PositionState;
 import drumline.shop.machine.ToolSlide;
@@ -30,7 +29,7 @@ final class ColumnView {
   private final Map<String, List<Integer>> breaches;
   private final Map<String, PinAnswer> pins;
   private final Set<String> moved;
-  private final @Nullable WorkpieceHeads heads;
+  private final Pictures pictures;
   private final SlideChoice slides;
 
   /**
@@ -53,8 +52,7 @@ final class ColumnView {
     this.pins = pins;
     this.moved = moved;
     this.slides = new SlideChoice(bench.machine());
-    this.heads =
-        pictures == Pictures.DRAWN ? new WorkpieceHeads(laid.states().positions()) : null;
+    this.pictures = pictures;
   }
 
   List<Column> columns() {
@@ -99,7 +97,7 @@ final class ColumnView {
   }
 
   private @Nullable String picture(PositionState state) {
-    return heads == null ? null : heads.svg(laid.states().positions().indexOf(state));
+    return pictures == Pictures.DRAWN ? bench.picture(laid.states(), state) : null;
   }
 
   private Lane lane(ToolSlide slide, PositionTimeline position) {

@@ -17,29 +17,31 @@ public final class WorkpieceHeads {
   private static final double HEIGHT = 92;
   private static final double MARGIN = 5;
 
-  private final List<PositionState> states;
   private final double scale;
   private final double fromZMm;
   private final double toZMm;
 
-  /** Heads of these states, all to one scale. */
-  public WorkpieceHeads(List<PositionState> states) {
-    this.states = List.copyOf(states);
-    scale = WorkpiecePicture.scale(states, WIDTH - 2 * MARGIN, HEIGHT - 2 * MARGIN);
-    fromZMm = states.stream().mapToDouble(s -> all(s).fromZMm()).min().orElse(0);
-    toZMm = states.stream().mapToDouble(s -> all(s).toZMm()).max().orElse(0);
+  /**
+   * Heads of workpieces that are cut from this stretch of bar, all to one scale.
+   *
+   * @param bar holds all that is drawn
+   */
+  public WorkpieceHeads(HalfSection bar) {
+    fromZMm = bar.fromZMm();
+    toZMm = bar.toZMm();
+    PositionState whole = new PositionState(1, bar, HalfSection.EMPTY, List.of(), Hold.IN_BAR);
+    scale =
+        WorkpiecePicture.scale(List.of(whole), WIDTH - 2 * MARGIN, HEIGHT - 2 * MARGIN);
   }
 
   /** The piece alone, as a small picture. */
   public static String piece(String name, HalfSection piece) {
     PositionState state = new PositionState(1, piece, HalfSection.EMPTY, List.of(), Hold.PARTED);
-    WorkpieceHeads heads = new WorkpieceHeads(List.of(state));
-    return heads.sheet(state, name, "Half-section of the finished piece.");
+    return new WorkpieceHeads(piece).sheet(state, name, "Half-section of the finished piece.");
   }
 
-  /** The workpiece as it leaves one of the positions, in the order of the states. */
-  public String svg(int index) {
-    PositionState state = states.get(index);
+  /** The workpiece as it leaves a position. */
+  public String svg(PositionState state) {
     String words =
         String.format(
             Locale.ROOT,
@@ -55,9 +57,5 @@ public final class WorkpieceHeads {
     WorkpiecePicture.draw(pen, state, room, scale, fromZMm, toZMm);
     return new SvgSheet("head", title, words, WIDTH, HEIGHT, SvgSheet.Unit.PX, Look.INSIDE)
         .svg(pen);
-  }
-
-  private static HalfSection all(PositionState state) {
-    return state.workpiece().union(state.removed());
   }
 }

@@ -1,6 +1,7 @@
 package drumline.app.answer.layout;
 
 import java.math.BigDecimal;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A stored layout in a list.
@@ -11,7 +12,7 @@ import java.math.BigDecimal;
  * @param origin planned or moved
  * @param cycleS cycle
  * @param lowerBoundS bound
- * @param pieceCost cost of a good piece
+ * @param pieceCost cost of a good piece, or null where it cannot be reckoned
  * @param currency ISO 4217 code
  * @param textRevision revision that it was made for
  * @param madeAt when, ISO 8601 in UTC
@@ -26,7 +27,7 @@ public record LayoutEntry(
     String origin,
     double cycleS,
     double lowerBoundS,
-    BigDecimal pieceCost,
+    @Nullable BigDecimal pieceCost,
     String currency,
     int textRevision,
     String madeAt,
