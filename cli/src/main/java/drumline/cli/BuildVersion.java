@@ -10,6 +10,11 @@ final class BuildVersion implements IVersionProvider {
 
   @Override
   public String[] getVersion() throws IOException {
+    return new String[] {"drumline " + number()};
+  }
+
+  /** The version alone. */
+  static String number() throws IOException {
     Properties build = new Properties();
     try (InputStream file = BuildVersion.class.getResourceAsStream("version.properties")) {
       if (file == null) {
@@ -17,6 +22,6 @@ final class BuildVersion implements IVersionProvider {
       }
       build.load(file);
     }
-    return new String[] {"drumline " + build.getProperty("version")};
+    return build.getProperty("version");
   }
 }

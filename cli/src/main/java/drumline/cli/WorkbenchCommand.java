@@ -71,9 +71,7 @@ final class WorkbenchCommand implements Callable<Integer> {
         new DeskSettings(folder, library, System.getProperty("user.name", "unknown"), 1);
     Workbench workbench;
     try {
-      workbench =
-          Workbench.start(
-              new WorkbenchSettings(port, desk, new BuildVersion().getVersion()[0]));
+      workbench = Workbench.start(new WorkbenchSettings(port, desk, BuildVersion.number()));
     } catch (DeskRefusal e) {
       screen.err().println("error: " + e.getMessage());
       screen.err().flush();

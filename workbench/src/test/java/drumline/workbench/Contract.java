@@ -46,9 +46,7 @@ public final class Contract {
   }
 
   private JsonNode resolved(JsonNode node) {
-    return node.has("$ref")
-        ? document.at(node.get("$ref").asText().substring(1))
-        : node;
+    return node.has("$ref") ? document.at(node.get("$ref").asText().substring(1)) : node;
   }
 
   /** What stands against an answer: an undocumented status, or JSON that is not of its form. */
@@ -60,8 +58,7 @@ public final class Contract {
       return List.of(method + " " + path + " answers " + status + ", which is not documented");
     }
     List<String> breaches = new ArrayList<>();
-    for (Map.Entry<String, JsonNode> content :
-        resolved(response).path("content").properties()) {
+    for (Map.Entry<String, JsonNode> content : resolved(response).path("content").properties()) {
       if (json != null && content.getKey().contains("json")) {
         check(content.getValue().get("schema"), json)
             .forEach(words -> breaches.add(method + " " + path + " " + status + ": " + words));

@@ -108,8 +108,7 @@ public final class TestBench implements AutoCloseable {
 
   /** Plans and waits for it; gives the job as it ended. */
   public JsonNode planned(String id, double seconds) {
-    Answer job =
-        post("/api/v1/inquiries/" + id + "/plan", Map.of("seconds", seconds, "seed", 1));
+    Answer job = post("/api/v1/inquiries/" + id + "/plan", Map.of("seconds", seconds, "seed", 1));
     JsonNode now = job.json();
     while (now.get("endedAt").isNull()) {
       pause();

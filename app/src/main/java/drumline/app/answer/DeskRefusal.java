@@ -54,7 +54,12 @@ public final class DeskRefusal extends RuntimeException {
   /** A refusal because somebody changed it since. */
   public static DeskRefusal stale(int expectedRevision, Present present) {
     String detail =
-        "expected revision " + expectedRevision + ", it is " + present.revision() + " by " + present.by();
+        "expected revision "
+            + expectedRevision
+            + ", it is "
+            + present.revision()
+            + " by "
+            + present.by();
     return new DeskRefusal(Kind.STALE, detail, List.of(), present);
   }
 

@@ -12,8 +12,4 @@ import org.jspecify.annotations.Nullable;
  * @param layoutId layout that was the present one, or null
  */
 public record RevisionLine(
-    int revision,
-    String madeAt,
-    String madeBy,
-    String note,
-    @Nullable String layoutId) {}
+    int revision, String madeAt, String madeBy, String note, @Nullable String layoutId) {}

@@ -68,8 +68,7 @@ public final class Comparisons {
     figures.add(
         figure("rules broken", "", one, other, 0, s -> (double) s.laid().audit().broken().size()));
     figures.add(money("good pieces per hour", "", one, other, 1, m -> m.output().netPerHour()));
-    figures.add(
-        money("machines", "", one, other, 0, m -> (double) m.output().machinesCount()));
+    figures.add(money("machines", "", one, other, 0, m -> (double) m.output().machinesCount()));
     String currency = one.entry().currency();
     figures.add(money("piece cost", currency, one, other, 4, m -> m.cost().total().doubleValue()));
     figures.add(money("investment", currency, one, other, 2, m -> m.investment().doubleValue()));
@@ -77,12 +76,7 @@ public final class Comparisons {
   }
 
   private static Figure figure(
-      String words,
-      String unit,
-      Side one,
-      Side other,
-      int decimals,
-      Function<Side, Double> value) {
+      String words, String unit, Side one, Side other, int decimals, Function<Side, Double> value) {
     return new Figure(
         words, unit, rounded(value.apply(one), decimals), rounded(value.apply(other), decimals));
   }

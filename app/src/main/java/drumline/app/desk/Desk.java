@@ -45,9 +45,7 @@ public final class Desk implements AutoCloseable {
     KeptPlans plans = new KeptPlans(shelves);
     this.jobs =
         new JobBoard(
-            new PlanningDesk(shelves, plans),
-            settings.mostParallelJobsCount(),
-            Clock.systemUTC());
+            new PlanningDesk(shelves, plans), settings.mostParallelJobsCount(), Clock.systemUTC());
     HeadLines heads = new HeadLines(shelves, cases, jobs::findOpen);
     this.inquiries = new InquiryFolder(shelves, heads);
     this.layouts = new LayoutFolder(shelves, cases, heads, inquiries, plans);
@@ -76,8 +74,7 @@ public final class Desk implements AutoCloseable {
       return;
     }
     for (String name : DEMOS) {
-      NewInquiry wish =
-          new NewInquiry("text", null, null, OpenInquiry.exampleText(name), null);
+      NewInquiry wish = new NewInquiry("text", null, null, OpenInquiry.exampleText(name), null);
       inquiries.create(wish);
     }
     // the one that heads the list is planned first

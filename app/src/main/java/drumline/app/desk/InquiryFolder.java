@@ -117,8 +117,7 @@ public final class InquiryFolder {
   }
 
   /** Changes single values, one after the other; all or none. */
-  public InquiryText editAll(
-      String id, int expectedRevision, List<EditWish> edits, String note) {
+  public InquiryText editAll(String id, int expectedRevision, List<EditWish> edits, String note) {
     return edit(id, expectedRevision, edits.stream().map(EditWish::edit).toList(), note);
   }
 
@@ -139,8 +138,7 @@ public final class InquiryFolder {
         id,
         expectedRevision,
         (shelf, number) ->
-            Optional.of(
-                shelf.save(number, expectedRevision, kept.kept(), shelves.user(), note)));
+            Optional.of(shelf.save(number, expectedRevision, kept.kept(), shelves.user(), note)));
   }
 
   /** Takes the last change back. */
@@ -220,9 +218,7 @@ public final class InquiryFolder {
   }
 
   private static String note(RevisionEntry entry) {
-    return entry.what().isBlank()
-        ? entry.kind().name().toLowerCase(Locale.ROOT)
-        : entry.what();
+    return entry.what().isBlank() ? entry.kind().name().toLowerCase(Locale.ROOT) : entry.what();
   }
 
   /** One revision with its text. */
@@ -246,8 +242,7 @@ public final class InquiryFolder {
 
   /** Name of the file that the text is taken out as. */
   public String fileName(String id) {
-    String plain =
-        shelves.state(id).name().toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]+", "-");
+    String plain = shelves.state(id).name().toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]+", "-");
     String trimmed = plain.replaceAll("^-+|-+$", "");
     return (trimmed.isEmpty() ? "inquiry" : trimmed) + ".yaml";
   }

@@ -7,7 +7,6 @@ import drumline.app.answer.layout.LayoutEntry;
 import drumline.app.answer.layout.OperationAnswer;
 import drumline.app.answer.layout.PinAnswer;
 import drumline.app.layout.KeptLayout;
-import drumline.app.layout.KeptLayoutJson;
 import drumline.app.layout.LaidOut;
 import drumline.app.layout.Move;
 import drumline.app.layout.Moves;
@@ -188,8 +187,7 @@ public final class LayoutFolder {
       throw DeskRefusal.of(
           DeskRefusal.Kind.MISSING, "There is no operation " + operationId + " in the route.");
     }
-    return OperationView.answer(
-        state.revision(), one.bench(), cases.lay(state, one), operationId);
+    return OperationView.answer(state.revision(), one.bench(), cases.lay(state, one), operationId);
   }
 
   private LayoutFrame frame(Shelves.State state, @Nullable LayoutCase one, String name) {

@@ -82,8 +82,7 @@ public final class Leaves {
     if (revision == state.revision()) {
       return state.read().findInquiry();
     }
-    String kept =
-        shelves.store().inquiries().revision(state.entry().id(), revision).text();
+    String kept = shelves.store().inquiries().revision(state.entry().id(), revision).text();
     return shelves.read(KeptText.of(kept).text()).findInquiry();
   }
 
@@ -102,9 +101,7 @@ public final class Leaves {
             inquiry ->
                 TriageView.answer(state.revision(), inquiry, state.read().triage(), problems))
         .orElseGet(
-            () ->
-                new TriageAnswer(
-                    state.revision(), null, null, List.of(), List.of(), problems));
+            () -> new TriageAnswer(state.revision(), null, null, List.of(), List.of(), problems));
   }
 
   /**
@@ -118,7 +115,12 @@ public final class Leaves {
     Optional<Inquiry> inquiry = state.read().findInquiry();
     if (inquiry.isEmpty()) {
       return new RouteAnswer(
-          state.revision(), null, List.of(), List.of(), List.of(), List.of(),
+          state.revision(),
+          null,
+          List.of(),
+          List.of(),
+          List.of(),
+          List.of(),
           problems(state, List.of()));
     }
     Optional<LayoutCase> present =

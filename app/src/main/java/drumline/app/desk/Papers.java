@@ -97,17 +97,14 @@ public final class Papers {
             .filter(one -> one.file.equals(name))
             .findFirst()
             .orElseThrow(
-                () ->
-                    DeskRefusal.of(
-                        DeskRefusal.Kind.MISSING, "There is no sheet " + name + "."));
+                () -> DeskRefusal.of(DeskRefusal.Kind.MISSING, "There is no sheet " + name + "."));
     if (kind.isMissing()) {
       throw DeskRefusal.of(
           DeskRefusal.Kind.NOT_YET, kind.title + " cannot be made yet: print the study page.");
     }
     MachineStudy study =
         study(state)
-            .orElseThrow(
-                () -> DeskRefusal.of(DeskRefusal.Kind.REFUSED, "Nothing is planned yet."));
+            .orElseThrow(() -> DeskRefusal.of(DeskRefusal.Kind.REFUSED, "Nothing is planned yet."));
     String text = text(kind, state, study, date);
     return new PaperFile(name, kind.mediaType, text.getBytes(StandardCharsets.UTF_8));
   }

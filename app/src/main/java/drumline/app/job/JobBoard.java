@@ -69,8 +69,7 @@ public final class JobBoard implements AutoCloseable {
   }
 
   private void forgetOld() {
-    List<String> over =
-        jobs.values().stream().filter(Job::isOver).map(Job::id).toList();
+    List<String> over = jobs.values().stream().filter(Job::isOver).map(Job::id).toList();
     for (int i = 0; i < over.size() && jobs.size() > MOST_KEPT; i++) {
       jobs.remove(over.get(i));
     }
@@ -149,8 +148,7 @@ public final class JobBoard implements AutoCloseable {
   /** How many run now. */
   public int runningCount() {
     synchronized (jobs) {
-      return (int)
-          jobs.values().stream().filter(job -> job.state() == Job.State.RUNNING).count();
+      return (int) jobs.values().stream().filter(job -> job.state() == Job.State.RUNNING).count();
     }
   }
 

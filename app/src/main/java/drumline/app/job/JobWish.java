@@ -21,8 +21,7 @@ public record JobWish(String inquiryId, List<String> machines, double seconds, i
   public JobWish {
     machines = List.copyOf(machines);
     if (!(seconds > 0 && seconds <= MOST_S)) {
-      throw new IllegalArgumentException(
-          "seconds: " + seconds + ", allowed: above 0 to " + MOST_S);
+      throw new IllegalArgumentException("seconds: " + seconds + ", allowed: above 0 to " + MOST_S);
     }
     if (seed < 0) {
       throw new IllegalArgumentException("seed: " + seed + ", allowed: 0 or more");

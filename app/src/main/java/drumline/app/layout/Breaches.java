@@ -16,7 +16,9 @@ import java.util.Map;
 import java.util.Set;
 import java.util.regex.Pattern;
 
-/** Says of each breach whom it is about, why the rule is there, and what else would have to move. */
+/**
+ * Says of each breach whom it is about, why the rule is there, and what else would have to move.
+ */
 public final class Breaches {
   private static final Pattern NOT_A_WORD = Pattern.compile("[^\\p{L}\\p{N}_.-]+");
 
@@ -86,7 +88,8 @@ public final class Breaches {
     List<String> also = chain(stays, afterStays ? Way.BACKWARD : Way.FORWARD);
     String place =
         "position " + position + (afterStays ? " or before" : " or later") + ", in that order";
-    return new Breach(words, ids, rule.reason(), also, "Maybe move " + titles(also) + " to " + place + ".");
+    return new Breach(
+        words, ids, rule.reason(), also, "Maybe move " + titles(also) + " to " + place + ".");
   }
 
   private Breach pair(String words, List<String> ids, PairRule rule) {
@@ -139,7 +142,6 @@ public final class Breaches {
   }
 
   private String titles(List<String> ids) {
-    return String.join(
-        ", ", ids.stream().map(route::operation).map(Operation::title).toList());
+    return String.join(", ", ids.stream().map(route::operation).map(Operation::title).toList());
   }
 }

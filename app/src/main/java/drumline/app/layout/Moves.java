@@ -30,8 +30,7 @@ public final class Moves {
    * The layout after all moves, one after the other.
    *
    * @throws IllegalArgumentException if a move names an operation, slide or position that is not
-   *     there, a speed that is not above 0,
-   *     or an order below 1
+   *     there, a speed that is not above 0, or an order below 1
    */
   public Layout apply(Layout layout, List<Move> moves) {
     Layout current = layout;

@@ -89,8 +89,7 @@ public final class SlideChoice {
 
   private static boolean suits(Operation operation, ToolSlide slide) {
     boolean isBack = slide.kind() == SlideKind.BACK;
-    boolean endFits =
-        isBack ? operation.end() != WorkEnd.FRONT : operation.end() != WorkEnd.BACK;
+    boolean endFits = isBack ? operation.end() != WorkEnd.FRONT : operation.end() != WorkEnd.BACK;
     return endFits
         && (isBack || operation.slides().contains(slide.kind()))
         && operation.equipment().stream().allMatch(slide::canHave);

@@ -41,8 +41,7 @@ public record LayoutCase(
       return Optional.empty();
     }
     SearchResult search =
-        new SearchResult(
-            boundS.orElse(0), isProvenOptimal(), keptLayout.wallMs(), notes);
+        new SearchResult(boundS.orElse(0), isProvenOptimal(), keptLayout.wallMs(), notes);
     return Optional.of(
         new MachineStudy(
             bench.inquiry(),

@@ -116,8 +116,7 @@ public final class Shelves {
 
   public State state(InquiryEntry entry) {
     KeptText kept =
-        KeptText.of(
-            store.inquiries().revision(entry.id(), entry.head().revision()).text());
+        KeptText.of(store.inquiries().revision(entry.id(), entry.head().revision()).text());
     return new State(entry, kept, read(kept.text()));
   }
 

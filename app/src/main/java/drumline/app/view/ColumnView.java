@@ -102,7 +102,9 @@ final class ColumnView {
 
   private Lane lane(ToolSlide slide, PositionTimeline position) {
     Map<String, String> equipment = new TreeMap<>();
-    slide.equipment().forEach((kind, fitting) -> equipment.put(Rounded.words(kind), Rounded.words(fitting)));
+    slide
+        .equipment()
+        .forEach((kind, fitting) -> equipment.put(Rounded.words(kind), Rounded.words(fitting)));
     List<Block> blocks = new ArrayList<>();
     for (int i = 0; i < position.operations().size(); i++) {
       OperationSpan span = position.operations().get(i);

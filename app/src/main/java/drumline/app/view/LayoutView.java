@@ -83,8 +83,7 @@ public final class LayoutView {
         new LayoutAnswer.MachineHead(
             machine.name(), machine.title(), machine.lastPosition(), machine.pickUp() != null),
         cycle(frame),
-        HeadView.planned(
-            inquiry, machine, triage, laid, frame.boundS(), frame.isProvenOptimal()),
+        HeadView.planned(inquiry, machine, triage, laid, frame.boundS(), frame.isProvenOptimal()),
         new ColumnView(bench, laid, byOperation(), pinned, moved, pictures).columns(),
         unplaced(),
         findings,
@@ -164,10 +163,7 @@ public final class LayoutView {
   private List<LayoutAnswer.Unplaced> unplaced() {
     return bench.route().operations().stream()
         .filter(operation -> laid.layout().findPlacement(operation.id()).isEmpty())
-        .map(
-            o ->
-                new LayoutAnswer.Unplaced(
-                    o.id(), o.featureId(), o.kind().words(), o.title()))
+        .map(o -> new LayoutAnswer.Unplaced(o.id(), o.featureId(), o.kind().words(), o.title()))
         .toList();
   }
 

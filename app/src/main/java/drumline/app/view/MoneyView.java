@@ -19,7 +19,6 @@ import drumline.economics.cost.Payback;
 import drumline.economics.study.Assumptions;
 import drumline.economics.study.MoneyStudy;
 import drumline.economics.study.Sensitivity;
-import drumline.shop.inquiry.Inquiry;
 import drumline.shop.inquiry.Today;
 import drumline.shop.machine.Machine;
 import java.math.BigDecimal;
@@ -140,8 +139,7 @@ public final class MoneyView {
         Rounded.of(money.output().netPerHour(), 1),
         Rounded.of(money.output().loadPct(), 1),
         money.output().machinesCount(),
-        Math.toIntExact(
-            (long) money.bar().loadsPerBarCount() * money.bar().piecesPerLoadCount()),
+        Math.toIntExact((long) money.bar().loadsPerBarCount() * money.bar().piecesPerLoadCount()),
         Rounded.of(money.bar().yieldPct(), 1),
         Rounded.of(money.output().availabilityPct(), 1),
         Rounded.of(money.output().scrapPct(), 2));
@@ -158,8 +156,7 @@ public final class MoneyView {
     for (int month = 0; month <= last; month++) {
       BigDecimal earned = perYear.multiply(BigDecimal.valueOf(month / 12.0));
       curve.add(
-          new PaybackCurve.Point(
-              month, Rounded.money(earned.subtract(payback.investment()))));
+          new PaybackCurve.Point(month, Rounded.money(earned.subtract(payback.investment()))));
     }
     return new PaybackCurve(
         Rounded.money(payback.investment()),

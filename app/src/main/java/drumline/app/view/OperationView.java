@@ -39,8 +39,7 @@ public final class OperationView {
         span.map(OperationSpan::slideId).orElse(null),
         span.map(s -> Rounded.of(s.spindleRevPerMin(), 1)).orElse(null),
         span.map(ColumnView::spans).orElse(List.of()),
-        span.map(s -> limits(bench, operation, slides.slide(s.slideId()), speed))
-            .orElse(List.of()),
+        span.map(s -> limits(bench, operation, slides.slide(s.slideId()), speed)).orElse(List.of()),
         slides.all(operation).stream()
             .map(
                 slide ->
@@ -99,8 +98,7 @@ public final class OperationView {
     return limits;
   }
 
-  private static Limit limit(
-      String words, double figure, double most, String unit, String source) {
+  private static Limit limit(String words, double figure, double most, String unit, String source) {
     return new Limit(
         words,
         number(figure) + " " + unit,

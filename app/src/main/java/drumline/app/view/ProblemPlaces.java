@@ -58,7 +58,8 @@ public final class ProblemPlaces {
     List<Object> path = new ArrayList<>();
     Matcher matcher = STEP.matcher(words);
     while (matcher.find()) {
-      path.add(matcher.group(1) != null ? matcher.group(1) : Integer.parseInt(matcher.group(2)) - 1);
+      path.add(
+          matcher.group(1) != null ? matcher.group(1) : Integer.parseInt(matcher.group(2)) - 1);
     }
     return path;
   }
@@ -74,7 +75,8 @@ public final class ProblemPlaces {
     for (Map.Entry<String, String> entry : places.entrySet()) {
       String own = pathWords(entry.getValue());
       boolean isWithin =
-          !own.isEmpty() && (path.equals(own) || path.startsWith(own + ".") || path.startsWith(own + "["));
+          !own.isEmpty()
+              && (path.equals(own) || path.startsWith(own + ".") || path.startsWith(own + "["));
       if (isWithin || where.equals(entry.getKey()) || where.endsWith("(" + entry.getKey() + ")")) {
         return entry.getKey();
       }

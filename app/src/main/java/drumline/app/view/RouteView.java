@@ -44,9 +44,7 @@ public final class RouteView {
     Map<String, List<String>> byFeature = new LinkedHashMap<>();
     words.keySet().forEach(id -> byFeature.put(id, new ArrayList<>()));
     for (Operation operation : route.operations()) {
-      byFeature
-          .computeIfAbsent(operation.featureId(), id -> new ArrayList<>())
-          .add(operation.id());
+      byFeature.computeIfAbsent(operation.featureId(), id -> new ArrayList<>()).add(operation.id());
     }
     byFeature.values().removeIf(List::isEmpty);
     return new RouteAnswer(

@@ -63,10 +63,6 @@ final class VolumeView {
     }
     long pieces = (long) Math.ceil(even.piecesCount().getAsDouble());
     return new Crossing(
-        one.name(),
-        other.name(),
-        pieces,
-        Rounded.money(one.line().cost(pieces)),
-        even.words());
+        one.name(), other.name(), pieces, Rounded.money(one.line().cost(pieces)), even.words());
   }
 }

@@ -30,8 +30,7 @@ public final class WorkpieceHeads {
     fromZMm = bar.fromZMm();
     toZMm = bar.toZMm();
     PositionState whole = new PositionState(1, bar, HalfSection.EMPTY, List.of(), Hold.IN_BAR);
-    scale =
-        WorkpiecePicture.scale(List.of(whole), WIDTH - 2 * MARGIN, HEIGHT - 2 * MARGIN);
+    scale = WorkpiecePicture.scale(List.of(whole), WIDTH - 2 * MARGIN, HEIGHT - 2 * MARGIN);
   }
 
   /** The piece alone, as a small picture. */

@@ -43,7 +43,9 @@ final class FlowText {
 
   static String single(String text) {
     boolean isPlain =
-        PLAIN.matcher(text).matches() && text.equals(text.strip()) && !NOTHING.matcher(text).matches();
+        PLAIN.matcher(text).matches()
+            && text.equals(text.strip())
+            && !NOTHING.matcher(text).matches();
     return isPlain ? text : quoted(text);
   }
 

@@ -122,7 +122,9 @@ final class Splice {
     }
     String written = FlowText.of(value);
     return spliced(
-        at.start(old), Math.max(at.start(old), end), at.start(old) == end ? " " + written : written);
+        at.start(old),
+        Math.max(at.start(old), end),
+        at.start(old) == end ? " " + written : written);
   }
 
   private String inserted(MappingNode mapping, String key, Object value) {
@@ -157,7 +159,8 @@ final class Splice {
   }
 
   private String spliced(int from, int to, String with) {
-    List<String> parts = new ArrayList<>(List.of(text.substring(0, from), with, text.substring(to)));
+    List<String> parts =
+        new ArrayList<>(List.of(text.substring(0, from), with, text.substring(to)));
     return String.join("", parts);
   }
 }

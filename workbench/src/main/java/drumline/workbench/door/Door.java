@@ -11,7 +11,7 @@ import org.jspecify.annotations.Nullable;
  * Lets in whom the workbench is for: requests to its own loopback name (so that a foreign name that
  * points here is of no use) and, from a browser, only those of its own page.
  *
- * <p>Source: [FETCH-METADATA] Sec-Fetch-Site; [RFC-9110] Host and 421.
+ * <p>As Fetch Metadata of the W3C and RFC 9110 have it, from memory.
  */
 public final class Door implements Handler {
   /** Most bytes of a request. */
@@ -54,10 +54,7 @@ public final class Door implements Handler {
     boolean isEmpty = length == 0 && ctx.header("Transfer-Encoding") == null;
     if (!isFile && !isJson && !isEmpty) {
       refuse(
-          ctx,
-          HttpStatus.UNSUPPORTED_MEDIA_TYPE,
-          "content-type",
-          "Allowed is application/json.");
+          ctx, HttpStatus.UNSUPPORTED_MEDIA_TYPE, "content-type", "Allowed is application/json.");
     }
   }
 

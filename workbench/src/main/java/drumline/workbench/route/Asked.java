@@ -46,7 +46,8 @@ public final class Asked {
   private static String path(JsonMappingException e) {
     StringBuilder path = new StringBuilder();
     for (JsonMappingException.Reference step : e.getPath()) {
-      path.append(step.getFieldName() != null ? "." + step.getFieldName() : "[" + step.getIndex() + "]");
+      path.append(
+          step.getFieldName() != null ? "." + step.getFieldName() : "[" + step.getIndex() + "]");
     }
     return path.substring(path.charAt(0) == '.' ? 1 : 0);
   }
@@ -56,8 +57,7 @@ public final class Asked {
     try {
       byte[] bytes = ctx.req().getInputStream().readNBytes(Door.MOST_BYTES + 1);
       if (bytes.length > Door.MOST_BYTES) {
-        throw new DoorRefusal(
-            HttpStatus.CONTENT_TOO_LARGE, "too-large", "Allowed are 10 MB.");
+        throw new DoorRefusal(HttpStatus.CONTENT_TOO_LARGE, "too-large", "Allowed are 10 MB.");
       }
       return bytes;
     } catch (IOException e) {

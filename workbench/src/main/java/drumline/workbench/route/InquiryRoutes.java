@@ -48,12 +48,8 @@ public final class InquiryRoutes {
     routes.get(INQUIRY + "/head", ctx -> ctx.json(folder().head(Asked.id(ctx))));
     routes.put(INQUIRY + "/text", this::save);
     routes.post(INQUIRY + "/edits", this::edit);
-    routes.post(
-        INQUIRY + "/undo",
-        ctx -> ctx.json(folder().undo(Asked.id(ctx), expected(ctx))));
-    routes.post(
-        INQUIRY + "/redo",
-        ctx -> ctx.json(folder().redo(Asked.id(ctx), expected(ctx))));
+    routes.post(INQUIRY + "/undo", ctx -> ctx.json(folder().undo(Asked.id(ctx), expected(ctx))));
+    routes.post(INQUIRY + "/redo", ctx -> ctx.json(folder().redo(Asked.id(ctx), expected(ctx))));
     routes.get(
         INQUIRY + "/revisions",
         ctx -> ctx.json(Map.of("revisions", folder().revisions(Asked.id(ctx)))));
@@ -72,8 +68,7 @@ public final class InquiryRoutes {
 
   private void list(Context ctx) {
     boolean archived = Asked.query(ctx, "archived", "no", "yes").equals("yes");
-    ctx.json(
-        Map.of("inquiries", folder().list(Asked.query(ctx, "find").orElse(""), archived)));
+    ctx.json(Map.of("inquiries", folder().list(Asked.query(ctx, "find").orElse(""), archived)));
   }
 
   private void create(Context ctx) {
@@ -91,8 +86,7 @@ public final class InquiryRoutes {
     NewText asked = Asked.body(ctx, NewText.class);
     given("text", asked.text());
     ctx.json(
-        folder()
-            .save(Asked.id(ctx), asked.expectedRevision(), asked.text(), note(asked.note())));
+        folder().save(Asked.id(ctx), asked.expectedRevision(), asked.text(), note(asked.note())));
   }
 
   private void edit(Context ctx) {

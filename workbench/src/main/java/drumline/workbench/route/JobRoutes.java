@@ -31,8 +31,7 @@ public final class JobRoutes {
     this.streams = streams;
   }
 
-  record Plan(
-      @Nullable List<String> machines, @Nullable Double seconds, @Nullable Integer seed) {}
+  record Plan(@Nullable List<String> machines, @Nullable Double seconds, @Nullable Integer seed) {}
 
   /** Adds the routes. */
   public void add(RoutesConfig routes) {
@@ -41,8 +40,7 @@ public final class JobRoutes {
     routes.get(JOB, ctx -> ctx.json(desk.jobs().job(ctx.pathParam("jobId"))));
     routes.post(
         JOB + "/cancel",
-        ctx ->
-            ctx.status(HttpStatus.ACCEPTED).json(desk.jobs().cancel(ctx.pathParam("jobId"))));
+        ctx -> ctx.status(HttpStatus.ACCEPTED).json(desk.jobs().cancel(ctx.pathParam("jobId"))));
     routes.get(JOB + "/events", this::events);
   }
 

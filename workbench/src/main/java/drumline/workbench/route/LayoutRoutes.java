@@ -37,21 +37,18 @@ public final class LayoutRoutes {
     routes.put(INQUIRY + "/pins", this::pin);
     routes.get(
         INQUIRY + "/operations/{operationId}",
-        ctx ->
-            ctx.json(desk.layouts().operation(Asked.id(ctx), ctx.pathParam("operationId"))));
+        ctx -> ctx.json(desk.layouts().operation(Asked.id(ctx), ctx.pathParam("operationId"))));
     routes.get(
         INQUIRY + "/layouts",
         ctx -> ctx.json(Map.of("layouts", desk.layouts().entries(Asked.id(ctx)))));
     routes.get(
-        STORED,
-        ctx -> ctx.json(desk.layouts().stored(Asked.id(ctx), ctx.pathParam("layoutId"))));
+        STORED, ctx -> ctx.json(desk.layouts().stored(Asked.id(ctx), ctx.pathParam("layoutId"))));
     routes.post(
         STORED + "/use",
         ctx ->
             ctx.json(
                 desk.layouts()
-                    .use(
-                        Asked.id(ctx), ctx.pathParam("layoutId"), InquiryRoutes.expected(ctx))));
+                    .use(Asked.id(ctx), ctx.pathParam("layoutId"), InquiryRoutes.expected(ctx))));
     routes.get(INQUIRY + "/compare", this::compare);
   }
 
@@ -80,8 +77,7 @@ public final class LayoutRoutes {
   private void pin(Context ctx) {
     Pins asked = Asked.body(ctx, Pins.class);
     ctx.json(
-        desk.layouts()
-            .pin(Asked.id(ctx), asked.expectedRevision(), some("pins", asked.pins())));
+        desk.layouts().pin(Asked.id(ctx), asked.expectedRevision(), some("pins", asked.pins())));
   }
 
   private static <T> List<T> some(String name, @Nullable List<T> list) {
@@ -94,8 +90,7 @@ public final class LayoutRoutes {
 
   private void compare(Context ctx) {
     String one = Asked.query(ctx, "one").orElseThrow(() -> Asked.wrong("one: no layoutId"));
-    String other =
-        Asked.query(ctx, "other").orElseThrow(() -> Asked.wrong("other: no layoutId"));
+    String other = Asked.query(ctx, "other").orElseThrow(() -> Asked.wrong("other: no layoutId"));
     ctx.json(desk.comparisons().of(Asked.id(ctx), one, other));
   }
 }

@@ -39,8 +39,7 @@ public final class LeafRoutes {
         ctx ->
             ctx.json(
                 desk.papers()
-                    .list(
-                        Asked.id(ctx), INQUIRY.replace("{id}", Asked.id(ctx)) + "/paper/")));
+                    .list(Asked.id(ctx), INQUIRY.replace("{id}", Asked.id(ctx)) + "/paper/")));
     routes.get(INQUIRY + "/paper/{name}", this::sheet);
   }
 

@@ -67,9 +67,7 @@ final class PageFiles {
   static String policy(PageFile page) {
     Matcher map = IMPORT_MAP.matcher(new String(page.content(), StandardCharsets.UTF_8));
     String hash =
-        map.find()
-            ? " 'sha256-" + digest(map.group(1).getBytes(StandardCharsets.UTF_8)) + "'"
-            : "";
+        map.find() ? " 'sha256-" + digest(map.group(1).getBytes(StandardCharsets.UTF_8)) + "'" : "";
     return "default-src 'none'; script-src 'self'"
         + hash
         + "; style-src 'self'; img-src 'self' data: blob:; font-src 'self'; connect-src 'self';"
@@ -86,8 +84,7 @@ final class PageFiles {
 
   private static String digest(byte[] bytes) {
     try {
-      return Base64.getEncoder()
-          .encodeToString(MessageDigest.getInstance("SHA-256").digest(bytes));
+      return Base64.getEncoder().encodeToString(MessageDigest.getInstance("SHA-256").digest(bytes));
     } catch (NoSuchAlgorithmException e) {
       throw new IllegalStateException("SHA-256 is part of every Java", e);
     }

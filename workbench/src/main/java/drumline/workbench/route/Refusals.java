@@ -46,15 +46,14 @@ public final class Refusals {
 
   private static void desk(Context ctx, DeskRefusal refusal) {
     switch (refusal.kind()) {
-      case MISSING -> desk(ctx, HttpStatus.NOT_FOUND, "not-found", "There is no such thing", refusal);
+      case MISSING ->
+          desk(ctx, HttpStatus.NOT_FOUND, "not-found", "There is no such thing", refusal);
       case STALE ->
           desk(ctx, HttpStatus.CONFLICT, "stale", "Somebody changed this inquiry since", refusal);
       case REFUSED ->
           desk(ctx, HttpStatus.UNPROCESSABLE_CONTENT, "refused", "This cannot be done", refusal);
-      case BUSY ->
-          desk(ctx, HttpStatus.TOO_MANY_REQUESTS, "busy", "Too much at once", refusal);
-      case NOT_YET ->
-          desk(ctx, HttpStatus.NOT_IMPLEMENTED, "not-yet", "Not there yet", refusal);
+      case BUSY -> desk(ctx, HttpStatus.TOO_MANY_REQUESTS, "busy", "Too much at once", refusal);
+      case NOT_YET -> desk(ctx, HttpStatus.NOT_IMPLEMENTED, "not-yet", "Not there yet", refusal);
     }
   }
 

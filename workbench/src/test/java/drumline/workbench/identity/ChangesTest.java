@@ -48,8 +48,7 @@ class ChangesTest {
           .parallel()
           .forEach(
               i -> {
-                int status =
-                    bench.post(INQUIRIES + id + "/edits", years(1, "1" + i)).status();
+                int status = bench.post(INQUIRIES + id + "/edits", years(1, "1" + i)).status();
                 (status == 200 ? saved : stale).addAndGet(status == 200 || status == 409 ? 1 : 99);
               });
       assertThat(saved.get()).isEqualTo(1);
@@ -67,12 +66,10 @@ class ChangesTest {
       bench.post(INQUIRIES + id + "/edits", years(1, "4"));
     }
     try (TestBench bench = new TestBench(folder)) {
-      JsonNode undone =
-          bench.post(INQUIRIES + id + "/undo", Map.of("expectedRevision", 2)).json();
+      JsonNode undone = bench.post(INQUIRIES + id + "/undo", Map.of("expectedRevision", 2)).json();
       assertThat(undone.get("text").asText()).isEqualTo(text);
       assertThat(undone.get("canRedo").asBoolean()).isTrue();
-      JsonNode redone =
-          bench.post(INQUIRIES + id + "/redo", Map.of("expectedRevision", 3)).json();
+      JsonNode redone = bench.post(INQUIRIES + id + "/redo", Map.of("expectedRevision", 3)).json();
       assertThat(redone.at("/tree/volumes/years").asText()).isEqualTo("4");
       assertThat(redone.get("text").asText()).startsWith("# Bearing sleeve");
     }
@@ -87,14 +84,12 @@ class ChangesTest {
       JsonNode saved =
           bench
               .post(
-                  INQUIRIES + id + "/edits",
-                  Map.of("expectedRevision", 1, "edits", List.of(edit)))
+                  INQUIRIES + id + "/edits", Map.of("expectedRevision", 1, "edits", List.of(edit)))
               .json();
       JsonNode problem = saved.at("/problems/0");
       assertThat(problem.get("elementId").asText()).isEqualTo("flange");
       assertThat(problem.get("path").toString()).startsWith("[\"part\",\"outside\",1");
-      String line =
-          saved.get("text").asText().split("\n", -1)[problem.get("line").asInt() - 1];
+      String line = saved.get("text").asText().split("\n", -1)[problem.get("line").asInt() - 1];
       assertThat(line).contains("diameter: wide");
       JsonNode print = bench.get(INQUIRIES + id + "/print").json();
       assertThat(print.get("svgRevision").asInt()).isEqualTo(1);

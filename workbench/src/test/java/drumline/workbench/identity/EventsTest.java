@@ -77,8 +77,7 @@ class EventsTest {
           && Instant.now().isBefore(limit)) {
         TestBench.pause();
       }
-      assertThat(bench.get("/api/v1/jobs/" + second).json().get("aheadCount").asInt())
-          .isEqualTo(1);
+      assertThat(bench.get("/api/v1/jobs/" + second).json().get("aheadCount").asInt()).isEqualTo(1);
       bench.post("/api/v1/jobs/" + second + "/cancel", Map.of());
       assertThat(bench.get("/api/v1/jobs/" + second).json().get("state").asText())
           .isEqualTo("cancelled");

@@ -47,11 +47,7 @@ public record Column(
    * @param endS end
    */
   public record SpindleStretch(
-      String kind,
-      String condition,
-      double revPerMin,
-      double startS,
-      double endS) {}
+      String kind, String condition, double revPerMin, double startS, double endS) {}
 
   /**
    * Something that the machine does without a tool.
@@ -60,8 +56,5 @@ public record Column(
    * @param startS begin
    * @param endS end
    */
-  public record Fixed(
-      String title,
-      double startS,
-      double endS) {}
+  public record Fixed(String title, double startS, double endS) {}
 }

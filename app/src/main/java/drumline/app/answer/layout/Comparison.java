@@ -13,10 +13,7 @@ import org.jspecify.annotations.Nullable;
  * @param differences operations that stand elsewhere or run at another speed
  */
 public record Comparison(
-    LayoutEntry one,
-    LayoutEntry other,
-    List<Figure> figures,
-    List<Difference> differences) {
+    LayoutEntry one, LayoutEntry other, List<Figure> figures, List<Difference> differences) {
   /** Copies the lists. */
   public Comparison {
     figures = List.copyOf(figures);
@@ -32,10 +29,7 @@ public record Comparison(
    * @param other of the other
    */
   public record Figure(
-      String words,
-      String unit,
-      @Nullable BigDecimal one,
-      @Nullable BigDecimal other) {}
+      String words, String unit, @Nullable BigDecimal one, @Nullable BigDecimal other) {}
 
   /**
    * An operation that is not the same in both.

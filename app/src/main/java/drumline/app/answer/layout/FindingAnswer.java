@@ -13,11 +13,7 @@ import org.jspecify.annotations.Nullable;
  * @param breaches each breach
  */
 public record FindingAnswer(
-    String rule,
-    String words,
-    boolean isKept,
-    String detail,
-    List<BreachAnswer> breaches) {
+    String rule, String words, boolean isKept, String detail, List<BreachAnswer> breaches) {
   /** Copies the lists. */
   public FindingAnswer {
     breaches = List.copyOf(breaches);

@@ -60,11 +60,7 @@ public record LayoutAnswer(
    * @param positionCount positions
    * @param hasPickUp whether it has a pick-up spindle
    */
-  public record MachineHead(
-      String name,
-      String title,
-      int positionCount,
-      boolean hasPickUp) {}
+  public record MachineHead(String name, String title, int positionCount, boolean hasPickUp) {}
 
   /**
    * The cycle of a layout.
@@ -100,11 +96,7 @@ public record LayoutAnswer(
    * @param kind kind of operation
    * @param title as a process sheet says it
    */
-  public record Unplaced(
-      String operationId,
-      String featureId,
-      String kind,
-      String title) {}
+  public record Unplaced(String operationId, String featureId, String kind, String title) {}
 
   /**
    * Equipment that must be bought with the machine.
@@ -113,8 +105,5 @@ public record LayoutAnswer(
    * @param price its price
    * @param currency ISO 4217 code
    */
-  public record Option(
-      String words,
-      BigDecimal price,
-      String currency) {}
+  public record Option(String words, BigDecimal price, String currency) {}
 }

@@ -47,12 +47,7 @@ public record OperationAnswer(
    * @param usedPct figure over limit
    * @param source where the limit comes from
    */
-  public record Limit(
-      String words,
-      String figure,
-      String limit,
-      double usedPct,
-      String source) {}
+  public record Limit(String words, String figure, String limit, double usedPct, String source) {}
 
   /**
    * A slide that suits.
@@ -61,10 +56,7 @@ public record OperationAnswer(
    * @param position its position
    * @param words both for a reader
    */
-  public record Place(
-      String slideId,
-      int position,
-      String words) {}
+  public record Place(String slideId, int position, String words) {}
 
   /**
    * Another operation with the reason.
@@ -72,7 +64,5 @@ public record OperationAnswer(
    * @param operationId the operation
    * @param reason why
    */
-  public record Reasoned(
-      String operationId,
-      String reason) {}
+  public record Reasoned(String operationId, String reason) {}
 }

@@ -7,7 +7,4 @@ package drumline.app.answer.layout;
  * @param startS begin
  * @param endS end
  */
-public record Span(
-    String kind,
-    double startS,
-    double endS) {}
+public record Span(String kind, double startS, double endS) {}

@@ -12,9 +12,7 @@ import org.jspecify.annotations.Nullable;
  * @param problems what is wrong or worth knowing
  */
 public record MoneyAnswer(
-    int revision,
-    @Nullable MoneyFigures money,
-    List<PlacedProblem> problems) {
+    int revision, @Nullable MoneyFigures money, List<PlacedProblem> problems) {
   /** Copies the lists. */
   public MoneyAnswer {
     problems = List.copyOf(problems);

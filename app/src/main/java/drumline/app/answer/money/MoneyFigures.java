@@ -45,10 +45,7 @@ public record MoneyFigures(
    * @param words the same in words
    * @param amount for one piece
    */
-  public record ShareAmount(
-      String kind,
-      String words,
-      BigDecimal amount) {}
+  public record ShareAmount(String kind, String words, BigDecimal amount) {}
 
   /**
    * Pieces and bars.
@@ -79,10 +76,7 @@ public record MoneyFigures(
    * @param cycleS time per piece, or null
    * @param costPerPiece cost
    */
-  public record TodayFigures(
-      String how,
-      @Nullable Double cycleS,
-      BigDecimal costPerPiece) {}
+  public record TodayFigures(String how, @Nullable Double cycleS, BigDecimal costPerPiece) {}
 
   /**
    * A way of making it.
@@ -114,7 +108,5 @@ public record MoneyFigures(
    * @param words what
    * @param source where it comes from
    */
-  public record Assumption(
-      String words,
-      String source) {}
+  public record Assumption(String words, String source) {}
 }

@@ -32,7 +32,5 @@ public record PaybackCurve(
    * @param monthCount months
    * @param balance still to be paid back below 0
    */
-  public record Point(
-      int monthCount,
-      BigDecimal balance) {}
+  public record Point(int monthCount, BigDecimal balance) {}
 }

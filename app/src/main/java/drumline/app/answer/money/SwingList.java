@@ -9,9 +9,7 @@ import java.util.List;
  * @param changePct share that each was changed by
  * @param effects greatest first
  */
-public record SwingList(
-    double changePct,
-    List<Swing> effects) {
+public record SwingList(double changePct, List<Swing> effects) {
   /** Copies the lists. */
   public SwingList {
     effects = List.copyOf(effects);

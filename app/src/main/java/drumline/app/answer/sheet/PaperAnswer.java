@@ -13,10 +13,7 @@ import org.jspecify.annotations.Nullable;
  * @param problems what is wrong or worth knowing
  */
 public record PaperAnswer(
-    int revision,
-    @Nullable String previewHref,
-    List<Sheet> sheets,
-    List<PlacedProblem> problems) {
+    int revision, @Nullable String previewHref, List<Sheet> sheets, List<PlacedProblem> problems) {
   /** Copies the lists. */
   public PaperAnswer {
     sheets = List.copyOf(sheets);

@@ -39,10 +39,7 @@ public record RouteAnswer(
    * @param words what it is
    * @param operationIds its operations
    */
-  public record FeatureWork(
-      String featureId,
-      String words,
-      List<String> operationIds) {
+  public record FeatureWork(String featureId, String words, List<String> operationIds) {
     /** Copies the lists. */
     public FeatureWork {
       operationIds = List.copyOf(operationIds);
@@ -57,11 +54,7 @@ public record RouteAnswer(
    * @param reason why
    * @param ruleId rule that asks for it
    */
-  public record Order(
-      String beforeId,
-      String afterId,
-      String reason,
-      String ruleId) {}
+  public record Order(String beforeId, String afterId, String reason, String ruleId) {}
 
   /**
    * What binds two.
@@ -72,10 +65,5 @@ public record RouteAnswer(
    * @param reason why
    * @param ruleId rule that asks for it
    */
-  public record Pair(
-      String kind,
-      String oneId,
-      String otherId,
-      String reason,
-      String ruleId) {}
+  public record Pair(String kind, String oneId, String otherId, String reason, String ruleId) {}
 }

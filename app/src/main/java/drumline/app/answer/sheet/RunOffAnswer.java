@@ -7,7 +7,4 @@ package drumline.app.answer.sheet;
  * @param state missing
  * @param words the same as a sentence
  */
-public record RunOffAnswer(
-    int revision,
-    String state,
-    String words) {}
+public record RunOffAnswer(int revision, String state, String words) {}

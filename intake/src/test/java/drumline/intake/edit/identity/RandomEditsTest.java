@@ -53,7 +53,8 @@ class RandomEditsTest {
         try {
           text = TextEdits.apply(text, List.of(edit));
         } catch (Exception e) {
-          throw new AssertionError("seed " + seed + " step " + step + ": " + edit + "\n" + before, e);
+          throw new AssertionError(
+              "seed " + seed + " step " + step + ": " + edit + "\n" + before, e);
         }
         if (edit instanceof TextEdit.Add || edit instanceof TextEdit.Move) {
           assertThat(comments(text)).as("seed " + seed).isEqualTo(comments(before));
@@ -63,7 +64,11 @@ class RandomEditsTest {
   }
 
   private static List<String> comments(String text) {
-    return text.lines().filter(l -> l.strip().startsWith("# ")).map(String::strip).sorted().toList();
+    return text.lines()
+        .filter(l -> l.strip().startsWith("# "))
+        .map(String::strip)
+        .sorted()
+        .toList();
   }
 
   /** Walks down at random and edits where it stops. */

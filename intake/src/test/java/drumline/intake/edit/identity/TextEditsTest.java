@@ -68,8 +68,7 @@ class TextEditsTest {
   @Test
   void aListOfBlocksIsMadeWhereNoneWas() throws RefusedEditException {
     TextEdit pin =
-        new TextEdit.Put(
-            path("wishes", "pins"), List.of(Map.of("operation", "cut-off")));
+        new TextEdit.Put(path("wishes", "pins"), List.of(Map.of("operation", "cut-off")));
     assertThat(edited(pin))
         .isEqualTo(
             changed(
@@ -85,7 +84,8 @@ class TextEditsTest {
   void elementsKeepTheirComments() throws RefusedEditException {
     String moved = edited(new TextEdit.Move(path("part", "outside", 0), 1));
     assertThat(moved)
-        .contains("    - {id: neck, to: 19 mm, diameter: 20 mm}\n    # the spigot\n    - {id: spigot")
+        .contains(
+            "    - {id: neck, to: 19 mm, diameter: 20 mm}\n    # the spigot\n    - {id: spigot")
         .contains("# ground\n\n    # last\n    - id: tail");
     assertThat(edited(new TextEdit.Remove(path("part", "outside", 0))))
         .isEqualTo(
@@ -93,8 +93,7 @@ class TextEditsTest {
                 "    # the spigot\n    - {id: spigot, to: 7 mm, diameter: 18 mm h8}   # ground\n",
                 ""));
     TextEdit add =
-        new TextEdit.Add(
-            path("part", "outside"), OptionalInt.of(1), Map.of("id", "collar"));
+        new TextEdit.Add(path("part", "outside"), OptionalInt.of(1), Map.of("id", "collar"));
     assertThat(edited(add))
         .isEqualTo(changed("    - {id: neck", "    - {id: collar}\n    - {id: neck"));
   }
@@ -105,8 +104,9 @@ class TextEditsTest {
         new TextEdit.Add(
             path("part", "features"), OptionalInt.empty(), Map.of("id", "mark", "kind", "x"));
     Map<String, Object> tree = PlainTree.of(edited(add, add)).orElseThrow();
-    assertThat(((Map<?, ?>) tree.get("part")).get("features")).asInstanceOf(
-        org.assertj.core.api.InstanceOfAssertFactories.LIST).hasSize(2);
+    assertThat(((Map<?, ?>) tree.get("part")).get("features"))
+        .asInstanceOf(org.assertj.core.api.InstanceOfAssertFactories.LIST)
+        .hasSize(2);
     assertThat(edited(new TextEdit.Put(path("today", "how"), "bought: see mail")))
         .isEqualTo(TEXT + "today: {how: \"bought: see mail\"}\n");
   }
@@ -116,8 +116,7 @@ class TextEditsTest {
     assertThatThrownBy(() -> edited(new TextEdit.Remove(path("part", "outside", 7))))
         .isInstanceOf(RefusedEditException.class)
         .hasMessageContaining("no element 7, allowed: 0 to 2");
-    assertThatThrownBy(
-            () -> TextEdits.apply("a: [", List.of(new TextEdit.Remove(path("a")))))
+    assertThatThrownBy(() -> TextEdits.apply("a: [", List.of(new TextEdit.Remove(path("a")))))
         .hasMessageContaining("mend it as text first");
     assertThatThrownBy(() -> edited(new TextEdit.Put(path("units", "x"), "y")))
         .hasMessageContaining("no block of keys");
