@@ -1,5 +1,4 @@
 // What the page asks of the server: plain answers, problems as errors, and a choice where two people changed one inquiry.
-import {settings} from './settings.js';
 
 const ROOT = '/api/v1';
 
@@ -56,13 +55,13 @@ export function get(path, {signal} = {}) {
 
 /** Sends JSON that changes nothing of an inquiry's text, such as a plan or a what-if. */
 export function send(method, path, body, {signal} = {}) {
-  const headers = {'Content-Type': 'application/json', Accept: 'application/json', ...settings.whoHeader()};
+  const headers = {'Content-Type': 'application/json', Accept: 'application/json'};
   return ask(method, path, {signal, headers, body: JSON.stringify(body ?? {})});
 }
 
 /** Sends a file as it is. */
 export function sendFile(path, file) {
-  const headers = {'Content-Type': 'application/octet-stream', Accept: 'application/json', ...settings.whoHeader()};
+  const headers = {'Content-Type': 'application/octet-stream', Accept: 'application/json'};
   return ask('POST', path, {headers, body: file});
 }
 

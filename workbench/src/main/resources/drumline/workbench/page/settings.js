@@ -1,11 +1,11 @@
-// What a person set for this browser: units, light or dark, their name, and whether the first steps were put away.
+// What a person set for this browser: units, light or dark, and whether the first steps were put away.
 
 const KEY = 'drumline.';
 
 function read(name, allowed, otherwise) {
   try {
     const value = localStorage.getItem(KEY + name);
-    return value !== null && (!allowed || allowed.includes(value)) ? value : otherwise;
+    return allowed.includes(value) ? value : otherwise;
   } catch {
     return otherwise;
   }
@@ -16,13 +16,12 @@ class Settings extends EventTarget {
     super();
     this.units = read('units', ['metric', 'inch'], 'metric');
     this.theme = read('theme', ['light', 'dark', 'system'], 'system');
-    this.who = read('who', null, '');
     this.firstSteps = read('first-steps', ['shown', 'put-away'], 'shown');
     this.#show();
     window.addEventListener('storage', event => event.key?.startsWith(KEY) && this.#takeOver());
   }
 
-  /** Sets one of units, theme, who, firstSteps and remembers it. */
+  /** Sets one of units, theme, firstSteps and remembers it. */
   set(name, value) {
     this[name] = value;
     try {
@@ -32,11 +31,6 @@ class Settings extends EventTarget {
     }
     this.#show();
     this.dispatchEvent(new CustomEvent('changed', {detail: {name}}));
-  }
-
-  /** The name that revisions made here shall carry, where the person gave one. */
-  whoHeader() {
-    return this.who ? {'Drumline-User': encodeURIComponent(this.who)} : {};
   }
 
   #takeOver() {

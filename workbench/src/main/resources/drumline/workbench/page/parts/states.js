@@ -1,6 +1,6 @@
 // What stands where there is nothing to see: loading, failed, empty, and lists of problems.
 import {html, nothing} from 'lit';
-import {unsafeHTML} from 'lit/directives/unsafe-html.js';
+import {unsafeHTML} from 'lit-html/directives/unsafe-html.js';
 
 /** While something is read. */
 export function loading(words) {

@@ -1,6 +1,6 @@
 // One value of the text, asked for as its kind wants it; saved when it is left or Enter is pressed.
 import {html, nothing} from 'lit';
-import {live} from 'lit/directives/live.js';
+import {live} from 'lit-html/directives/live.js';
 import {otherUnits, splitSize, withUnit} from '../print/quantity.js';
 
 let count = 0;

@@ -1,6 +1,6 @@
 // The elements of the piece, each with its values open for editing when it is chosen.
 import {html, nothing} from 'lit';
-import {repeat} from 'lit/directives/repeat.js';
+import {repeat} from 'lit-html/directives/repeat.js';
 import {PageElement} from '../parts/element.js';
 import {valueField} from '../parts/value-field.js';
 import {OFFERED, PLACES, elementFields, featureKinds, label, offered} from './fields.js';

@@ -1,6 +1,6 @@
 // All inquiries: what each piece is, whether it fits, and what came of it.
 import {html, nothing} from 'lit';
-import {repeat} from 'lit/directives/repeat.js';
+import {repeat} from 'lit-html/directives/repeat.js';
 import {get, withQuery} from '../api.js';
 import {counted} from '../format.js';
 import {PageElement} from '../parts/element.js';
@@ -104,7 +104,7 @@ class InquiryList extends PageElement {
   }
 
   demo() {
-    return this.inquiries?.find(inquiry => inquiry.id.startsWith('valve-seat-body')) ?? this.inquiries?.at(-1);
+    return this.inquiries?.find(inquiry => inquiry.name === 'Valve seat body') ?? this.inquiries?.at(-1);
   }
 
   rows() {
