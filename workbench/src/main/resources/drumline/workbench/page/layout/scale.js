@@ -1,0 +1,57 @@
+// How time becomes height, and which words fit into a block.
+
+/** Font of the blocks; layout.css uses the same. */
+const FONT = '12px "Liberation Sans", Arial, Helvetica, "Nimbus Sans", Roboto, sans-serif';
+const LINE_PX = 15;
+const PADDING_PX = 8;
+
+let context;
+
+/** Width of a text in a block, in px. */
+export function textWidth(text) {
+  context ??= document.createElement('canvas').getContext('2d');
+  context.font = FONT;
+  return context.measureText(text).width;
+}
+
+/**
+ * How a block carries its title: 'across' or 'upright' where the whole of it fits, else 'number', or 'bare' where not
+ * even a number does.
+ */
+export function labelKind(title, widthPx, heightPx) {
+  const length = textWidth(title) * 1.04;
+  if (heightPx >= LINE_PX && length <= (widthPx - PADDING_PX) * Math.floor((heightPx - 1) / LINE_PX) * 0.85 && longestWord(title) <= widthPx - PADDING_PX) return 'across';
+  if (widthPx >= LINE_PX && length <= (heightPx - PADDING_PX) * Math.min(3, Math.floor((widthPx - 4) / LINE_PX)) * 0.92) return 'upright';
+  return heightPx >= LINE_PX - 2 ? 'number' : 'bare';
+}
+
+function longestWord(title) {
+  return Math.max(...title.split(' ').map(textWidth));
+}
+
+/** Steps between lines of the time axis: 1, 2 or 5 times a power of ten, at least so many px apart. */
+export function tickS(pxPerS, leastPx = 34) {
+  for (const step of [0.1, 0.2, 0.5, 1, 2, 5, 10, 20, 50, 100]) {
+    if (step * pxPerS >= leastPx) return step;
+  }
+  return 200;
+}
+
+/** All lines of the axis from 0 to the end. */
+export function ticks(endS, pxPerS) {
+  const step = tickS(pxPerS);
+  return Array.from({length: Math.floor(endS / step + 1e-9) + 1}, (_, at) => at * step);
+}
+
+/** Numbers for the blocks that cannot carry their title, in the order of travel; Map from operation to number. */
+export function numbered(columns, kindOf) {
+  const numbers = new Map();
+  for (const column of columns) {
+    const blocks = column.lanes.flatMap(lane => lane.blocks.map(block => ({lane, block})));
+    blocks.sort((a, b) => a.block.startS - b.block.startS);
+    for (const {lane, block} of blocks) {
+      if (['number', 'bare'].includes(kindOf(block, lane, column))) numbers.set(block.operationId, numbers.size + 1);
+    }
+  }
+  return numbers;
+}
