@@ -1,8 +1,12 @@
 package drumline.cli;
 
+import drumline.app.ask.ListInquiry;
 import drumline.app.ask.Opened;
 import drumline.cli.screen.ExitCodes;
 import drumline.cli.screen.Screen;
+import drumline.shop.problem.Problem;
+import drumline.shop.problem.Problem.Severity;
+import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -25,7 +29,12 @@ final class CheckCommand implements Callable<Integer> {
     if (opened.isWrong()) {
       return ExitCodes.INPUT_WRONG;
     }
-    int remarks = opened.problems().size();
+    List<Problem> ofRoute = ListInquiry.route(opened.inquiry()).problems();
+    screen.problems(ofRoute);
+    if (ofRoute.stream().anyMatch(problem -> problem.severity() == Severity.ERROR)) {
+      return ExitCodes.INPUT_WRONG;
+    }
+    int remarks = opened.problems().size() + ofRoute.size();
     screen.line(remarks == 0 ? "Nothing wrong." : "Nothing wrong; " + remarks + " remarks above.");
     return ExitCodes.FINE;
   }

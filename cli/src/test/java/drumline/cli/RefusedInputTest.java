@@ -22,6 +22,7 @@ class RefusedInputTest {
   @CsvSource(
       delimiter = '|',
       value = {
+        "units: metric|units: metric\\nfoo: 1|the key \"foo\"|allowed",
         "volumes:|volums:|the key \"volums\"|Maybe \"volumes\"",
         "customer: Kestrel|custommer: Kestrel|the key \"custommer\"|Maybe \"customer\"",
         "length: 38 mm ±0.1|length: .nan|part.length|allowed: a number",
@@ -34,7 +35,7 @@ class RefusedInputTest {
         "material: X8CrNiS18-9|material: X8CrNiS18-8|X8CrNiS18-8|X8CrNiS18-9"
       })
   void wrongLineIsNamed(String right, String wrong, String where, String what) throws IOException {
-    String file = changed(right, wrong);
+    String file = changed(right, wrong.replace("\\n", "\n"));
     for (String command : new String[] {"check", "triage", "route", "plan"}) {
       refused(2, Terminal.run(command, file), "valve-seat-body.yaml:", where, what);
     }
@@ -62,6 +63,7 @@ class RefusedInputTest {
             + "    - {before: passage-drill, after: seat-spot}";
     String file = changed(WISH, orders + "\n  " + WISH);
     refused(2, Terminal.run("route", file), "wishes.orders", "close no circle");
+    refused(2, Terminal.run("check", file), "wishes.orders", "close no circle");
     refused(3, Terminal.run("plan", file), "wishes.orders", "passage-drill before seat-spot");
   }
 
@@ -70,6 +72,7 @@ class RefusedInputTest {
     String file =
         changed(WISH, "orders:\n    - {before: seat-drll, after: passage-drill}\n  " + WISH);
     refused(3, Terminal.run("plan", file), "wishes.orders", "seat-drll", "Maybe");
+    refused(2, Terminal.run("check", file), "wishes.orders", "seat-drll", "Maybe");
   }
 
   @Test
@@ -82,6 +85,8 @@ class RefusedInputTest {
   void pieceThatNothingParts() throws IOException {
     String file = changed(WISH, "leave-out: [piece-cut-off]\n  " + WISH);
     refused(3, Terminal.run("plan", file), "0 operations that part the piece; allowed: one");
+    refused(2, Terminal.run("check", file), "wishes.leave-out", "0 operations that part the piece");
+    refused(2, Terminal.run("route", file), "wishes.leave-out", "0 operations that part the piece");
   }
 
   @Test
@@ -121,6 +126,17 @@ class RefusedInputTest {
     refused(2, run, "machine: drum-8x62", "turning-centre-42", "Maybe drum-8x22 or drum-8x42");
     run = Terminal.run("plan", Terminal.example("sleeve.yaml"), "--machine", "sliding-head-32");
     refused(2, run, "sliding-head-32 has no spindle drum");
+  }
+
+  @Test
+  void tableWithABadLineOrACircle() throws IOException {
+    Path bad = folder.resolve("bad.csv");
+    Files.writeString(bad, "id,time,predecessors\nA,3,\nB,x,A\n", StandardCharsets.UTF_8);
+    refused(2, Terminal.run("balance", bad.toString(), "--positions", "2"), "bad.csv");
+    Path circle = folder.resolve("circle.csv");
+    Files.writeString(circle, "A,3,B\nB,4,A\n", StandardCharsets.UTF_8);
+    refused(2, Terminal.run("balance", circle.toString(), "--positions", "2"), "circle");
+    refused(2, Terminal.run("balance", circle.toString(), "--positions", "0"), "--positions");
   }
 
   @ParameterizedTest

@@ -5,6 +5,7 @@ import drumline.route.order.OrderWriting;
 import drumline.route.order.UserOrders;
 import drumline.route.rule.Allowances;
 import drumline.shop.inquiry.Inquiry;
+import drumline.shop.operation.OperationKind;
 import drumline.shop.operation.Route;
 import drumline.shop.problem.Problem;
 import java.util.ArrayList;
@@ -26,18 +27,26 @@ public final class RouteDerivation {
     new OrderWriting(draft).write();
     UserOrders.write(draft);
     Route route = draft.toRoute();
-    List<String> circle = UserOrders.circle(route);
-    if (circle.isEmpty()) {
-      return route;
-    }
     List<Problem> problems = new ArrayList<>(route.problems());
-    problems.add(
-        Problem.error(
-            "order-circle",
-            "wishes.orders",
-            String.join(" before ", circle),
-            "orders that close no circle",
-            "Maybe take out the inquiry's order between two of these."));
+    List<String> circle = UserOrders.circle(route);
+    if (!circle.isEmpty()) {
+      problems.add(
+          Problem.error(
+              "order-circle",
+              "wishes.orders",
+              String.join(" before ", circle),
+              "orders that close no circle",
+              "Maybe take out the inquiry's order between two of these."));
+    }
+    if (route.operations().stream().noneMatch(o -> o.kind() == OperationKind.CUT_OFF)) {
+      problems.add(
+          Problem.error(
+              "no-cut-off",
+              "wishes.leave-out",
+              "0 operations that part the piece",
+              "one",
+              "Maybe take the cut-off out of this list."));
+    }
     return new Route(route.operations(), route.orders(), route.pairs(), problems);
   }
 }

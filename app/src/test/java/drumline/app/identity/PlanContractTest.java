@@ -83,6 +83,7 @@ class PlanContractTest {
           operation,
           "id feature kind slide startS endS spindleRevPerMin cuttingSpeedMPerMin feedMmPerRev"
               + " forceN torqueNm powerKw toolLifePieces sources");
+      assertThat(operation.get("sources")).isNotEmpty();
     }
   }
 

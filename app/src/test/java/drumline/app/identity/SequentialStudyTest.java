@@ -24,7 +24,7 @@ import org.junit.jupiter.params.provider.ValueSource;
  * material: their slower spindles must not drop out of the study without a word.
  */
 class SequentialStudyTest {
-  private static final String PIECE = "dosing-valve-plug.yaml";
+  private static final String PIECE = "/drumline/app/practice/dosing-valve-plug.yaml";
 
   @ParameterizedTest
   @ValueSource(strings = {"CuZn39Pb3", "EN AW-6082"})

@@ -9,6 +9,7 @@ import drumline.shop.machine.PickUp;
 import drumline.shop.machine.ToolSlide;
 import drumline.shop.operation.Operation;
 import drumline.shop.operation.OperationKind;
+import drumline.shop.operation.PairRule;
 import drumline.shop.operation.Route;
 import drumline.shop.operation.SpindleCondition;
 import drumline.shop.operation.WorkEnd;
@@ -18,6 +19,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
@@ -32,8 +34,9 @@ import org.jspecify.annotations.Nullable;
  * cut-off, which they share.
  *
  * <p>Source: [BASIS] 2.1 and section 3 for times; the order of steps is common practice. Known
- * limits: no two tools in cut at one spindle; any slide reaches any side; an operation that can be
- * done at either end goes to the second spindle where order allows and the cycle becomes no longer.
+ * limits: no two tools in cut at one spindle; any slide reaches any side. An operation that can be
+ * done at either end goes to the second spindle, with all that need the same grip, where order
+ * allows and the cycle becomes no longer.
  */
 public final class SequentialPlan {
   private final Route route;
@@ -71,24 +74,25 @@ public final class SequentialPlan {
 
   private Optional<SequentialCycle> best() {
     List<Operation> ordered = ordered();
-    Set<String> atSecond = new HashSet<>();
-    ordered.stream()
-        .filter(operation -> operation.end() == WorkEnd.BACK)
-        .forEach(operation -> atSecond.add(operation.id()));
+    Set<String> atSecond =
+        ordered.stream()
+            .filter(operation -> operation.end() == WorkEnd.BACK)
+            .map(Operation::id)
+            .collect(Collectors.toUnmodifiableSet());
     Optional<SequentialCycle> best = cycle(ordered, atSecond);
     if (best.isEmpty() || machine.pickUp() == null) {
       return best;
     }
     for (int k = ordered.size() - 1; k >= 0; k--) {
       Operation operation = ordered.get(k);
-      if (operation.end() == WorkEnd.EITHER && nothingWaitsAtMain(operation, atSecond)) {
-        Set<String> more = new HashSet<>(atSecond);
-        more.add(operation.id());
+      Set<String> more = new HashSet<>(atSecond);
+      more.addAll(sameGrip(operation));
+      if (operation.end() == WorkEnd.EITHER && !atSecond.contains(operation.id()) && mayGo(more)) {
         int before = problems.size();
         Optional<SequentialCycle> next = cycle(ordered, more);
         if (next.isPresent() && next.get().cycleS() <= best.get().cycleS()) {
           best = next;
-          atSecond.add(operation.id());
+          atSecond = more;
         }
         problems.subList(before, problems.size()).clear();
       }
@@ -96,10 +100,28 @@ public final class SequentialPlan {
     return best;
   }
 
-  private boolean nothingWaitsAtMain(Operation operation, Set<String> atSecond) {
-    return route.orders().stream()
-        .filter(rule -> rule.beforeId().equals(operation.id()))
-        .allMatch(rule -> atSecond.contains(rule.afterId()));
+  /** Whether none of these is for the main spindle only and nothing waits for them there. */
+  private boolean mayGo(Set<String> atSecond) {
+    return atSecond.stream().allMatch(id -> route.operation(id).end() != WorkEnd.FRONT)
+        && route.orders().stream()
+            .filter(rule -> atSecond.contains(rule.beforeId()))
+            .allMatch(rule -> atSecond.contains(rule.afterId()));
+  }
+
+  /** The operation with all that must be done in the same grip. */
+  private Set<String> sameGrip(Operation operation) {
+    Set<String> together = new HashSet<>(Set.of(operation.id()));
+    boolean grown = true;
+    while (grown) {
+      grown = false;
+      for (PairRule pair : route.pairs()) {
+        if (pair.kind() == PairRule.Kind.SAME_POSITION
+            && together.contains(pair.oneId()) != together.contains(pair.otherId())) {
+          grown = together.addAll(List.of(pair.oneId(), pair.otherId()));
+        }
+      }
+    }
+    return together;
   }
 
   /** The route's operations, moved only where an order rule asks for it. */

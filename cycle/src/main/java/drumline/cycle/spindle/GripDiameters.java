@@ -3,7 +3,6 @@ package drumline.cycle.spindle;
 import drumline.shop.contour.OutsideStep;
 import drumline.shop.part.Bar;
 import drumline.shop.part.Part;
-import java.util.Comparator;
 
 /**
  * The diameters that the collets grip on.
@@ -30,13 +29,7 @@ public record GripDiameters(double drumMm, double pickUpMm) {
    */
   public static GripDiameters of(Part part, Bar bar) {
     double pickUpMm =
-        part.outside().stream()
-            .filter(step -> !step.isTaper())
-            .max(
-                Comparator.comparingDouble(OutsideStep::lengthMm)
-                    .thenComparingDouble(OutsideStep::largestDiameterMm))
-            .map(OutsideStep::largestDiameterMm)
-            .orElse(bar.sizeMm());
+        part.findLongestCylinder().map(OutsideStep::largestDiameterMm).orElse(bar.sizeMm());
     return new GripDiameters(bar.sizeMm(), pickUpMm);
   }
 }

@@ -14,6 +14,7 @@ import drumline.shop.machine.Equipment;
 import drumline.shop.machine.Machine;
 import drumline.shop.operation.Operation;
 import drumline.shop.operation.OrderRule;
+import drumline.shop.operation.PairRule;
 import drumline.shop.operation.Route;
 import drumline.shop.operation.WorkEnd;
 import drumline.shop.problem.Problem;
@@ -90,6 +91,29 @@ class SequentialPlanTest {
     SequentialCycle bound =
         plan(orders, either, a, OperationSample.cutOff(100)).cycle().orElseThrow();
     assertThat(bound.cycleS()).isCloseTo(8.1, within(1e-12));
+  }
+
+  @Test
+  void whatNeedsOneGripMovesTogetherOrNotAtAll() {
+    Operation either =
+        OperationSample.withEnd(OperationSample.turning("either", 100), WorkEnd.EITHER);
+    Operation front = OperationSample.turning("front", 100);
+    Operation cutOff = OperationSample.cutOff(100);
+    PairRule oneGrip =
+        new PairRule(PairRule.Kind.SAME_POSITION, "either", "front", "one grip", "test");
+    // Free: main 1 s, grip 0.4, cut-off 1, feed 0.7 = 3.1 s, second 4.6 s: it stays at the main
+    // spindle (4.1 s against 4.6). With 300 turns more at the main spindle it goes (6.1 s); bound
+    // to
+    // work of the main spindle it stays again (7.1 s).
+    Operation more = OperationSample.turning("more", 300);
+    Route free = new Route(List.of(either, front, more, cutOff), List.of(), List.of(), List.of());
+    Route bound =
+        new Route(List.of(either, front, more, cutOff), List.of(), List.of(oneGrip), List.of());
+    GripDiameters diameters = new GripDiameters(20, 20);
+    assertThat(SequentialPlan.of(free, machine, diameters).cycle().orElseThrow().cycleS())
+        .isCloseTo(6.1, within(1e-12));
+    assertThat(SequentialPlan.of(bound, machine, diameters).cycle().orElseThrow().cycleS())
+        .isCloseTo(7.1, within(1e-12));
   }
 
   @Test

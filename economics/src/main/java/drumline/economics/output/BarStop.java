@@ -15,7 +15,7 @@ import drumline.shop.machine.BarFeed.Loading;
  *   <li>t time to load one bar, s, 0 or more; n pieces of one loaded bar, 1 or more
  * </ul>
  *
- * Source: derived; loading times in use are [M-] in the engineering basis, from memory.
+ * Source: derived; loading times in use from memory, weak.
  */
 public final class BarStop {
   private BarStop() {}

@@ -9,10 +9,13 @@ import drumline.shop.operation.Route;
 public final class MachineRoute {
   private MachineRoute() {}
 
-  /** The route of an inquiry with its speeds and drilling feeds fitted to a machine. */
+  /** The route of an inquiry with speeds, drilling feeds and ends of work fitted to a machine. */
   public static Route adapt(Route route, Machine machine, Inquiry inquiry, Allowances allowances) {
     Route fed = DrillFeedForGrip.adapt(route, machine, inquiry.material(), inquiry.bar().sizeMm());
-    return SlowestSpeed.adapt(
-        PartingSpeed.adapt(DrumLife.adapt(fed, machine, allowances), machine, allowances), machine);
+    Route timed =
+        SlowestSpeed.adapt(
+            PartingSpeed.adapt(DrumLife.adapt(fed, machine, allowances), machine, allowances),
+            machine);
+    return SharedEnds.adapt(timed, machine, inquiry.part());
   }
 }

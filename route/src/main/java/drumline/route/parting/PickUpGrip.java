@@ -7,7 +7,6 @@ import drumline.shop.feature.ScrewThread;
 import drumline.shop.operation.WorkEnd;
 import drumline.shop.part.Part;
 import drumline.shop.problem.Problem;
-import java.util.Comparator;
 import java.util.stream.Stream;
 
 /**
@@ -23,11 +22,7 @@ public final class PickUpGrip {
       return;
     }
     Part part = draft.inquiry().part();
-    part.outside().stream()
-        .filter(step -> !step.isTaper())
-        .max(
-            Comparator.comparingDouble(OutsideStep::lengthMm)
-                .thenComparingDouble(OutsideStep::largestDiameterMm))
+    part.findLongestCylinder()
         .ifPresent(step -> pressed(part, step).forEach(id -> draft.problem(warning(step, id))));
   }
 

@@ -57,6 +57,13 @@ public record Operation(
         reason, ruleId, sources);
   }
 
+  /** The same operation, to be done at another end. */
+  public Operation withEnd(WorkEnd newEnd) {
+    return new Operation(
+        id, featureId, kind, title, newEnd, slides, equipment, condition, tool, cut, loads, removes,
+        reason, ruleId, sources);
+  }
+
   /** The same operation with another name and share, for dividing. */
   public Operation withCut(String newId, String newTitle, CutSpec newCut) {
     return new Operation(

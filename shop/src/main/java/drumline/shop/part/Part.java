@@ -5,6 +5,7 @@ import drumline.shop.contour.OutsideStep;
 import drumline.shop.contour.Relation;
 import drumline.shop.feature.Feature;
 import drumline.shop.tolerance.Tolerance;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -48,6 +49,18 @@ public record Part(
   /** The outside step with this id, if there is one. */
   public Optional<OutsideStep> findOutside(String id) {
     return outside.stream().filter(step -> step.id().equals(id)).findFirst();
+  }
+
+  /**
+   * Where a second or pick-up spindle usually grips: the longest cylinder of the outside, the
+   * larger one of two that are as long; empty where the outside is all taper.
+   */
+  public Optional<OutsideStep> findLongestCylinder() {
+    return outside.stream()
+        .filter(step -> !step.isTaper())
+        .max(
+            Comparator.comparingDouble(OutsideStep::lengthMm)
+                .thenComparingDouble(OutsideStep::largestDiameterMm));
   }
 
   /** The bore step with this id, from either end, if there is one. */

@@ -15,7 +15,6 @@ import drumline.planner.check.TimelineReport;
 import drumline.planner.model.PlanningProblem;
 import drumline.planner.seed.SeedSearch;
 import drumline.planner.tables.ProblemTables;
-import drumline.planner.translate.OptionNeed;
 import drumline.planner.translate.RouteTranslator;
 import drumline.planner.translate.SpeedRefinement;
 import drumline.planner.translate.Translation;
@@ -24,7 +23,6 @@ import drumline.planner.translate.sample.DrumSample;
 import drumline.planner.translate.sample.RouteSample;
 import drumline.shop.layout.Layout;
 import drumline.shop.layout.Placement;
-import drumline.shop.machine.Equipment;
 import drumline.shop.machine.Machine;
 import drumline.shop.operation.Route;
 import drumline.shop.part.Bar;
@@ -119,17 +117,5 @@ class PlannedTimelineTest {
   @MethodSource("seeds")
   void drawnRoutes(long seed) {
     check(RouteSample.drawn(seed, 8 + (int) (seed % 9)), DrumSample.independent(5));
-  }
-
-  @Test
-  void optionsAreListedOnceForEachSlideWithTheirPrice() {
-    Layout layout = new Layout("test-drum", List.of(new Placement("flats", "3-cross", 0, 0)));
-    List<OptionNeed> needs = OptionNeed.of(RouteSample.pin(), DrumSample.independent(6), layout);
-    assertThat(needs).extracting(OptionNeed::slideId).containsExactly("3-cross", "3-cross");
-    assertThat(needs)
-        .extracting(OptionNeed::equipment)
-        .containsExactly(Equipment.LIVE_TOOL, Equipment.C_AXIS);
-    assertThat(needs.get(0).price().orElseThrow()).isEqualByComparingTo("9000");
-    assertThat(needs.get(1).price()).isEmpty();
   }
 }
