@@ -68,7 +68,8 @@ public record Values(Map<String, Object> byName, Optional<Currency> currency) {
     return ((List<?>) value(name)).stream().map(BigDecimal.class::cast).toList();
   }
 
-  private Object value(String name) {
+  /** An input's value, whatever it is; it must be there. */
+  public Object value(String name) {
     Object value = byName.get(name);
     if (value == null) {
       throw new IllegalStateException(

@@ -86,7 +86,7 @@ public final class FormulaJson {
     ObjectNode inputs = node.putObject("inputs");
     for (Input input : asked.formula().inputs()) {
       if (asked.values().has(input.name())) {
-        put(inputs, input.name(), input.measure(), asked.values().byName().get(input.name()));
+        put(inputs, input.name(), input.measure(), asked.values().value(input.name()));
       }
     }
     asked.own().forEach(node.putArray("defaults")::add);

@@ -53,7 +53,7 @@ public final class FormulaPage {
     List<List<String>> rows = new ArrayList<>();
     for (Input input : formula.inputs()) {
       if (asked.values().has(input.name())) {
-        Object value = asked.values().byName().get(input.name());
+        Object value = asked.values().value(input.name());
         String mark = asked.own().contains(input.name()) ? "default" : "";
         rows.add(List.of(input.name(), writer.text(input.measure(), value), mark, input.meaning()));
       }
@@ -70,7 +70,7 @@ public final class FormulaPage {
   /** One input's value with all its digits, so that it can be read again. */
   public static String exact(AskedFormula asked, Input input, UnitSystem system) {
     return new FigureWriter(system, asked.values().currency())
-        .exact(input.measure(), asked.values().byName().get(input.name()));
+        .exact(input.measure(), asked.values().value(input.name()));
   }
 
   private static String head(Formula formula) {
