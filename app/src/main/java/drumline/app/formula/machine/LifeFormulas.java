@@ -178,7 +178,7 @@ final class LifeFormulas {
                 Answer.of(
                         "whole pieces",
                         COUNT,
-                        PiecesPerEdge.wholeCount(v.num("life"), v.num("cut")))
+                        (double) PiecesPerEdge.wholeCount(v.num("life"), v.num("cut")))
                     .result(
                         "on the mean",
                         AMOUNT,
