@@ -33,12 +33,13 @@ import picocli.CommandLine.Spec;
       PlanCommand.class,
       WhatIfCommand.class,
       BalanceCommand.class,
-      SchemaCommand.class,
+      FormulaCommand.class,
       WorkbenchCommand.class,
       BackupCommand.class,
       RestoreCommand.class,
       ExportCommand.class,
-      ImportCommand.class
+      ImportCommand.class,
+      SchemaCommand.class
     },
     footer = {
       "",

@@ -44,7 +44,19 @@ public enum QuantityKind {
   /** Mass; held in kg. */
   MASS("kg"),
   /** Floor space; held in m². */
-  AREA("m²");
+  AREA("m²"),
+  /** Cross-section of a bar or chip; held in mm². */
+  SECTION("mm²"),
+  /** Volume of a piece or of chips; held in mm³. */
+  VOLUME("mm³"),
+  /** Chips removed in time; held in mm³/s. */
+  REMOVAL_RATE("mm³/s"),
+  /** Energy that a volume of chips takes; held in J/mm³. */
+  ENERGY_PER_VOLUME("J/mm³"),
+  /** Moment of inertia of what turns; held in kg m². */
+  INERTIA("kg m²"),
+  /** How fast a spindle gains speed; held in rev/min/s. */
+  ROTATION_GAIN("rev/min/s");
 
   private final String internalUnit;
 
@@ -62,6 +74,7 @@ public enum QuantityKind {
     return switch (this) {
       case SPEED_SURFACE -> "surface speed";
       case ROTATION -> "spindle speed";
+      case ROTATION_GAIN -> "spindle acceleration";
       default -> name().toLowerCase(Locale.ROOT).replace('_', ' ');
     };
   }

@@ -7,13 +7,14 @@ import drumline.shop.quantity.FigureTable;
 import drumline.shop.standard.BarFinish;
 import drumline.shop.standard.BarSection;
 import drumline.shop.standard.BarTolerance;
+import drumline.shop.standard.CentreHole;
 import drumline.shop.standard.Keyway;
 import drumline.shop.tolerance.Tolerance;
 import java.util.List;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
-/** Compares bar tolerances and keyways with open pages; the files name them. */
+/** Compares bar tolerances, keyways and centre holes with open pages; the files name them. */
 class StandardPagesTest {
 
   static List<FigureTable.Row> keyways() {
@@ -33,6 +34,22 @@ class StandardPagesTest {
     assertThat(keyway.keyHeightMm()).as(row.place()).isEqualTo(row.figure("height_mm"));
     assertThat(keyway.shaftDepthMm()).as(row.place()).isEqualTo(row.figure("shaft_depth_mm"));
     assertThat(keyway.hubDepthMm()).as(row.place()).isEqualTo(row.figure("hub_depth_mm"));
+  }
+
+  static List<FigureTable.Row> centreHoles() {
+    return FigureTable.read(StandardPagesTest.class, "centre-hole-pages.csv").rows();
+  }
+
+  @ParameterizedTest
+  @MethodSource("centreHoles")
+  void centreHolesAreThePrintedOnes(FigureTable.Row row) {
+    double pilotMm = row.figure("pilot_mm");
+    CentreHole plain = CentreHole.find(CentreHole.Form.A, pilotMm).orElseThrow();
+    CentreHole guarded = CentreHole.find(CentreHole.Form.B, pilotMm).orElseThrow();
+
+    assertThat(plain.mouthMm()).as(row.place()).isEqualTo(row.figure("cone_mm"));
+    assertThat(guarded.coneMm()).as(row.place()).isEqualTo(row.figure("cone_mm"));
+    assertThat(guarded.mouthMm()).as(row.place()).isEqualTo(row.figure("guard_mm"));
   }
 
   @ParameterizedTest
