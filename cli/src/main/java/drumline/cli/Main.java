@@ -27,6 +27,7 @@ import picocli.CommandLine.Spec;
       RouteCommand.class,
       PlanCommand.class,
       BalanceCommand.class,
+      ImportCommand.class,
       SchemaCommand.class
     },
     footer = {
