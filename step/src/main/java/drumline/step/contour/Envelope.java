@@ -132,7 +132,7 @@ public final class Envelope {
       double share = 0.02 + 0.96 * i / (TRIES - 1);
       double z = from + (to - from) * share;
       for (Face face : others) {
-        for (double r : Crossings.radii(face, axis, z)) {
+        for (double r : Crossings.radiiOrGreatest(face, axis, z)) {
           int side = i < TRIES / 2 ? 0 : 1;
           greatest[side] = Math.max(greatest[side], r);
           if (i == TRIES / 2) {

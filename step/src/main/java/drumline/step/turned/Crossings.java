@@ -12,6 +12,19 @@ public final class Crossings {
 
   private Crossings() {}
 
+  /**
+   * Radii at which a face crosses a place along the axis, as far as its bounds tell: where it goes
+   * by without a bound, its greatest radius stands for it.
+   */
+  public static List<Double> radiiOrGreatest(Face face, Frame axis, double z) {
+    List<Double> radii = radii(face, axis, z);
+    double[] span = face.span(axis);
+    if (radii.isEmpty() && span[0] < z && z < span[1]) {
+      face.points().mapToDouble(axis::radius).max().ifPresent(radii::add);
+    }
+    return radii;
+  }
+
   /** Radii at which the bounds of a face cross a place along the axis. */
   public static List<Double> radii(Face face, Frame axis, double z) {
     List<Double> radii = new ArrayList<>();

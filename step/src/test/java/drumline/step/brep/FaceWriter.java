@@ -126,6 +126,34 @@ public final class FaceWriter {
     faces.add(text.add("ADVANCED_FACE('',(%s),%s,%s)", bounds(loops), surface, flag(!isHollow)));
   }
 
+  /** A face on a B-spline surface of the first degree through a grid of points. */
+  @SafeVarargs
+  public final void spline(
+      List<String> rows, int rowCount, int columnCount, List<String>... loops) {
+    String surface =
+        text.add(
+            "B_SPLINE_SURFACE_WITH_KNOTS('',1,1,(%s),.UNSPECIFIED.,.F.,.F.,.F.,(%s),(%s),(%s),(%s),"
+                + ".UNSPECIFIED.)",
+            String.join(",", rows),
+            multiplicities(rowCount),
+            multiplicities(columnCount),
+            knots(rowCount),
+            knots(columnCount));
+    faces.add(text.add("ADVANCED_FACE('',(%s),%s,.T.)", bounds(loops), surface));
+  }
+
+  private static String multiplicities(int count) {
+    return "2" + ",1".repeat(count - 2) + ",2";
+  }
+
+  private static String knots(int count) {
+    StringBuilder knots = new StringBuilder("0.");
+    for (int i = 1; i < count; i++) {
+      knots.append(',').append(i).append('.');
+    }
+    return knots.toString();
+  }
+
   /** A polygon's sides in order. */
   public List<String> polygon(List<Vec> corners) {
     List<String> sides = new ArrayList<>();

@@ -241,4 +241,23 @@ public final class MilledPieces {
             w.line(top.get(3), low.get(3))));
     return file();
   }
+
+  /** Round Ø10, 20 long, its back half one wavy face between two circles, as a modelled thread. */
+  public byte[] threaded() {
+    w.plane(p(0, 0, 0), BACK, circle(5, 0, BACK));
+    band(5, 0, 10, false);
+    w.plane(p(0, 0, 20), Z, circle(5, 20, Z));
+    List<String> rows = new ArrayList<>();
+    for (int i = 0; i <= 36; i++) {
+      List<String> row = new ArrayList<>();
+      for (int j = 0; j <= 40; j++) {
+        double z = 10 + j / 4.0;
+        double r = 4.6 + 0.4 * Math.cos(Math.toRadians(10 * i) - 2 * Math.PI * z / 1.5);
+        row.add(text.point(polar(r, 10 * i, z)));
+      }
+      rows.add("(" + String.join(",", row) + ")");
+    }
+    w.spline(rows, 37, 41, circle(5, 10, Z), circle(5, 20, BACK));
+    return file();
+  }
 }

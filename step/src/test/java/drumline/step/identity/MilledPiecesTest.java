@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import drumline.step.brep.MilledPieces;
 import drumline.step.brep.StepText;
 import drumline.step.feature.Found;
+import drumline.step.inquiry.InquiryText;
 import drumline.step.piece.StepImport;
 import drumline.step.piece.TurnedPiece;
 import java.util.List;
@@ -87,5 +88,22 @@ class MilledPiecesTest {
     assertThat(slot.mm("depth")).isCloseTo(2.5, within(NEAR));
     assertThat(slot.mm("length")).isCloseTo(14, within(NEAR));
     assertThat(slot.mm("at")).isCloseTo(8, within(NEAR));
+  }
+
+  @ParameterizedTest
+  @ValueSource(ints = {0, 1, 2, 3})
+  void modelledThreadsAreToldAndWhatIsUnknownIsNotDropped(int seed) {
+    StepText.Style style =
+        seed == 0 ? StepText.Style.plain() : StepText.Style.random(new Random(seed));
+    byte[] file = new MilledPieces(style).threaded();
+    StepImport found = StepImport.read("screw.step", file, false, 0);
+    assertThat(found.problems()).isEmpty();
+    TurnedPiece piece = found.piece().orElseThrow();
+    assertThat(piece.openNotes()).hasSize(1);
+    assertThat(piece.openNotes().get(0))
+        .startsWith("PROBABLY A THREAD")
+        .contains("near Ø10.000 mm", "add its designation");
+    assertThat(piece.lengthMm()).isCloseTo(20, within(NEAR));
+    assertThat(InquiryText.of(found, "screw.step")).contains("# - {id: thread");
   }
 }
