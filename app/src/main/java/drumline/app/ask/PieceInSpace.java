@@ -1,6 +1,6 @@
 package drumline.app.ask;
 
-import drumline.shape.mesh.GlbFile;
+import drumline.shape.gltf.GlbFile;
 import drumline.shape.mesh.PieceMesh;
 import drumline.shop.part.Bar;
 import drumline.shop.part.Part;

@@ -1,4 +1,4 @@
-/** The piece as a closed surface of triangles, and as a file to look at. */
+/** The piece as a closed surface of triangles. */
 @NullMarked
 package drumline.shape.mesh;
 

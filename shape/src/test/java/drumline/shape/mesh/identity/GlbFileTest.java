@@ -6,7 +6,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import drumline.shape.Prints;
-import drumline.shape.mesh.GlbFile;
+import drumline.shape.gltf.GlbFile;
 import drumline.shape.mesh.PieceMesh;
 import drumline.shape.mesh.TriangleMesh;
 import drumline.shop.feature.Flats;

@@ -1,5 +1,6 @@
-package drumline.shape.mesh;
+package drumline.shape.gltf;
 
+import drumline.shape.mesh.TriangleMesh;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;

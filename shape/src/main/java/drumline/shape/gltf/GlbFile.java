@@ -1,5 +1,7 @@
-package drumline.shape.mesh;
+package drumline.shape.gltf;
 
+import drumline.shape.mesh.Mark;
+import drumline.shape.mesh.TriangleMesh;
 import java.nio.ByteBuffer;
 import java.nio.ByteOrder;
 import java.nio.charset.StandardCharsets;
