@@ -4,6 +4,9 @@ import drumline.cli.keep.BackupCommand;
 import drumline.cli.keep.ExportCommand;
 import drumline.cli.keep.ImportCommand;
 import drumline.cli.keep.RestoreCommand;
+import drumline.cli.reference.FormulaCommand;
+import drumline.cli.reference.RulesCommand;
+import drumline.cli.reference.SchemaCommand;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -33,6 +36,7 @@ import picocli.CommandLine.Spec;
       PlanCommand.class,
       WhatIfCommand.class,
       BalanceCommand.class,
+      StepCommand.class,
       FormulaCommand.class,
       WorkbenchCommand.class,
       BackupCommand.class,

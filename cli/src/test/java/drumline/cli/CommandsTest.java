@@ -87,7 +87,7 @@ class CommandsTest {
       String page = Files.readString(place.resolve("study.html"), StandardCharsets.UTF_8);
       assertThat(page).contains("<svg", "</html>").doesNotContain("<script");
       assertThat(page.replace("http://www.w3.org/", "")).doesNotContain("http://", "https://");
-      for (String name : new String[] {"plan.json", "piece.svg", "cycle-wall.svg"}) {
+      for (String name : new String[] {"plan.json", "piece.svg", "cycle-wall.svg", "part.glb"}) {
         assertThat(place.resolve(name)).isNotEmptyFile();
       }
     }

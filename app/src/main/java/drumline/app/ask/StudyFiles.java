@@ -7,6 +7,7 @@ import drumline.app.study.PlannedLayout;
 import drumline.drawing.svg.Look;
 import drumline.sheets.content.StudyContent;
 import drumline.sheets.html.StudyHtml;
+import drumline.shop.problem.Problem;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -21,6 +22,9 @@ public final class StudyFiles {
 
   /** The study to read and print. */
   public static final String STUDY = "study.html";
+
+  /** The piece in space. */
+  public static final String PIECE = "part.glb";
 
   private StudyFiles() {}
 
@@ -43,6 +47,7 @@ public final class StudyFiles {
       names.add(tooling(i));
     }
     names.add("piece-cost.svg");
+    names.add(PIECE);
     return names.stream().map(name -> folder.resolve(name).toString()).toList();
   }
 
@@ -61,6 +66,7 @@ public final class StudyFiles {
     writePlan(folder, study);
     text(folder, STUDY, StudyHtml.render(content));
     text(folder, "piece.svg", StudyPictures.part(study, Look.PAPER));
+    piece(folder, study);
     if (study.plan().isPresent()) {
       PlannedLayout plan = study.plan().orElseThrow();
       text(folder, "cycle-wall.svg", StudyPictures.wall(study, plan, Look.PAPER));
@@ -82,6 +88,17 @@ public final class StudyFiles {
   public static void writePlan(Path folder, MachineStudy study) throws IOException {
     Files.createDirectories(folder);
     text(folder, PLAN, PlanJson.text(study));
+  }
+
+  /** The piece in space, or a text that says why there is none. */
+  private static void piece(Path folder, MachineStudy study) throws IOException {
+    PieceInSpace piece = PieceInSpace.of(study.inquiry().part(), study.inquiry().bar());
+    if (piece.glb().isPresent()) {
+      Files.write(folder.resolve(PIECE), piece.glb().orElseThrow());
+    }
+    for (Problem problem : piece.problems()) {
+      text(folder, PIECE + ".txt", problem.toLine() + "\n");
+    }
   }
 
   private static void text(Path folder, String name, String text) throws IOException {

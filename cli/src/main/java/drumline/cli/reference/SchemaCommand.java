@@ -1,4 +1,4 @@
-package drumline.cli;
+package drumline.cli.reference;
 
 import drumline.app.ask.ShowSchema;
 import drumline.cli.screen.ExitCodes;
@@ -14,7 +14,7 @@ import picocli.CommandLine.Spec;
     name = "schema",
     description = "Prints the JSON Schema of a file form, for your editor.",
     mixinStandardHelpOptions = true)
-final class SchemaCommand implements Callable<Integer> {
+public final class SchemaCommand implements Callable<Integer> {
   @Spec private CommandSpec spec = CommandSpec.create();
 
   @Parameters(paramLabel = "FORM", description = "One of: ${COMPLETION-CANDIDATES}.")

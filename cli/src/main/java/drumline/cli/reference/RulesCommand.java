@@ -1,4 +1,4 @@
-package drumline.cli;
+package drumline.cli.reference;
 
 import drumline.app.ask.ListRules;
 import drumline.app.ask.OpenInquiry;
@@ -26,7 +26,7 @@ import picocli.CommandLine.Spec;
       "With an inquiry, as its overrides and its shop's practice.yaml have them."
     },
     mixinStandardHelpOptions = true)
-final class RulesCommand implements Callable<Integer> {
+public final class RulesCommand implements Callable<Integer> {
   @Spec private CommandSpec spec = CommandSpec.create();
 
   @Parameters(

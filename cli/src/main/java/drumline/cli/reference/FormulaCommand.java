@@ -1,4 +1,4 @@
-package drumline.cli;
+package drumline.cli.reference;
 
 import drumline.app.formula.face.AskFormula;
 import drumline.cli.screen.ExitCodes;
@@ -20,7 +20,7 @@ import picocli.CommandLine.Spec;
       "Without a name it lists all; with a name alone it shows the inputs and an example."
     },
     mixinStandardHelpOptions = true)
-final class FormulaCommand implements Callable<Integer> {
+public final class FormulaCommand implements Callable<Integer> {
   @Spec private CommandSpec spec = CommandSpec.create();
 
   @Parameters(

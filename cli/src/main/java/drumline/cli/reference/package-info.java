@@ -1,0 +1,2 @@
+/** Commands that look things up: formulas, rules, the form of files. */
+package drumline.cli.reference;

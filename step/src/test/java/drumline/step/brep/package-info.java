@@ -1,0 +1,2 @@
+/** Writes solids as exchange files, for tests: turned pieces, prisms, holes. */
+package drumline.step.brep;
