@@ -20,7 +20,7 @@ public final class Allowances {
   public static Allowances shipped() {
     Map<String, Row> rows = new LinkedHashMap<>();
     for (String[] cells : TabTable.rows("allowances.tsv", 4)) {
-      rows.put(cells[0], new Row(cells[0], Double.parseDouble(cells[1]), cells[2], cells[3]));
+      rows.put(cells[0], new Row(cells[0], cells[1], cells[2], cells[3]));
     }
     return new Allowances(rows);
   }
@@ -76,7 +76,8 @@ public final class Allowances {
       return Optional.empty();
     }
     Map<String, Row> copy = new LinkedHashMap<>(rows);
-    copy.put(name, new Row(name, value, row.unit(), row.source()));
+    String number = amount.substring(0, amount.length() - unit.length());
+    copy.put(name, new Row(name, number, row.unit(), row.source()));
     return Optional.of(new Allowances(copy));
   }
 
@@ -102,15 +103,19 @@ public final class Allowances {
    * One allowance.
    *
    * @param name its name
-   * @param value its value in the unit
-   * @param unit its unit
+   * @param number its number, as written
+   * @param unit unit of the number
    * @param source what it is, and where it comes from
    */
-  public record Row(String name, double value, String unit, String source) {
+  public record Row(String name, String number, String unit, String source) {
+
+    double value() {
+      return Double.parseDouble(number);
+    }
 
     /** Number and unit. */
     public String amount() {
-      return String.valueOf(value).replaceFirst("\\.0$", "") + " " + unit;
+      return number + " " + unit;
     }
   }
 }
