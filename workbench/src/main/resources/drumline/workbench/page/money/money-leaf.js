@@ -5,7 +5,7 @@ import {fixed, money, percent, perPiece, pieces} from '../format.js';
 import {PageElement} from '../parts/element.js';
 import {empty, failed, loading, problemList} from '../parts/states.js';
 import {leafAddress} from '../places.js';
-import {alternativeTable, shareBars, swingBars} from './money-tables.js';
+import {alternativeTable, crossingTable, shareBars, swingBars} from './money-tables.js';
 import './line-figure.js';
 
 class MoneyLeaf extends PageElement {
@@ -80,7 +80,7 @@ class MoneyLeaf extends PageElement {
     const table = html`<table><thead><tr><th scope="col" class="num">Pieces</th>${volumes.lines.map(line => html`<th scope="col" class="num">${line.title}</th>`)}</tr></thead>
       <tbody>${volumes.piecesCount.map((count, at) => html`<tr><td class="num">${pieces(count)}</td>${volumes.lines.map(line => html`<td class="num">${money(line.costs[at])}</td>`)}</tr>`)}</tbody></table>`;
     return html`<line-figure .chart=${chart} .table=${table} .theme=${this.theme}></line-figure>
-      <ol class="says">${volumes.crossings.map(crossing => html`<li>${crossing.words}</li>`)}</ol><p class="soft small">${volumes.words}</p>`;
+      ${crossingTable(volumes)}<p class="soft small">${volumes.words}</p>`;
   }
 
   payback({payback, currency}) {

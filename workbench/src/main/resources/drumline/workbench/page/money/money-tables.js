@@ -29,6 +29,13 @@ export function alternativeTable({alternatives, currency}) {
       <td class="num">${money(way.investment)}</td><td class="num">${way.pieceCost === least ? html`<strong>${perPiece(way.pieceCost)}</strong><span class="under">least</span>` : perPiece(way.pieceCost)}</td></tr>`)}</tbody></table></div>`;
 }
 
+/** Where the cost of two ways is the same, with the number that stands in the chart. */
+export function crossingTable({crossings, lines}) {
+  const title = name => lines.find(line => line.name === name)?.title ?? name;
+  return html`<table class="crossings"><thead><tr><th scope="col">Between</th><th scope="col">Which costs less</th></tr></thead>
+    <tbody>${crossings.map((crossing, at) => html`<tr><td><span class="figure wrong">${at + 1}</span> ${title(crossing.oneName)}<span class="under">and ${title(crossing.otherName)}</span></td><td>${crossing.words}</td></tr>`)}</tbody></table>`;
+}
+
 /** How far each assumption moves the piece cost when it is a little less or more. */
 export function swingBars({sensitivity, pieceCost, currency}) {
   const most = Math.max(...sensitivity.effects.flatMap(effect => [effect.costWhenLess, effect.costWhenMore].map(cost => Math.abs(cost - pieceCost))));

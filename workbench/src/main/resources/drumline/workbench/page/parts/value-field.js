@@ -58,7 +58,7 @@ function size(id, spec, options) {
   const number = `${parts.number}${parts.unit ? ` ${parts.unit}` : ''}`;
   const both = (one, other) => options.save(`${withUnit(one, 'size')} ${other.trim()}`.trim());
   return html`${input(id, number, [], options, typed => (splitSize(typed)?.tolerance ? options.save(typed.trim()) : both(typed, parts.tolerance)), spec.note)}
-    ${input(`${id}-tolerance`, parts.tolerance, options.tolerances ?? [], {...options, problems: []}, typed => both(number, typed), 'Tolerance', `Tolerance of ${options.label}`, 'tolerance')}`;
+    ${input(`${id}-tolerance`, parts.tolerance, options.tolerances ?? [], {...options, problems: []}, typed => both(number, typed), 'Tolerance', `Tolerance of ${options.label}`, 'no tolerance')}`;
 }
 
 function input(id, value, offers = [], options, save, title, name = null, placeholder = '') {

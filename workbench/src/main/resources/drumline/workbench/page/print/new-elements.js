@@ -51,8 +51,19 @@ function outsideStep(about) {
   const step = {id: about.id, to: text(about, endMm), diameter: text(about, roundTo(diameterMm * 0.8, about)), edge: 'break'};
   const edits = [{do: 'add', path: ['part', 'outside'], value: step}];
   const lengthMmNow = mm(about, about.part.length);
-  if (lengthMmNow !== null && lengthMmNow < endMm) edits.push({do: 'set', path: ['part', 'length'], value: keepTolerance(about.part.length, text(about, endMm))});
+  if (lengthMmNow !== null && lengthMmNow < endMm) {
+    edits.push({do: 'set', path: ['part', 'length'], value: keepTolerance(about.part.length, text(about, endMm))});
+    edits.push(...throughBores(about, lengthMmNow, endMm));
+  }
   return edits;
+}
+
+/** A bore that went through the piece goes through the longer one. */
+function throughBores(about, beforeMm, afterMm) {
+  const bores = asList(about.part['front-bore']);
+  const last = bores.at(-1);
+  if (last?.bottom !== 'through' || mm(about, last.depth) !== beforeMm) return [];
+  return [{do: 'set', path: ['part', 'front-bore', bores.length - 1, 'depth'], value: text(about, afterMm)}];
 }
 
 function splitStep(about, ends, at, diameterMm) {

@@ -1,0 +1,2 @@
+/** The page in a real browser. */
+package drumline.workbench.page;
