@@ -1,9 +1,9 @@
 // The cycle wall: positions left to right as the piece travels, time running down from the index.
 import {html, nothing} from 'lit';
 import {classMap} from 'lit/directives/class-map.js';
-import {styleMap} from 'lit/directives/style-map.js';
 import {fixed, seconds} from '../format.js';
 import {PageElement} from '../parts/element.js';
+import {laid} from '../parts/laid.js';
 import {drawing} from '../parts/states.js';
 import {labelKind, numbered, ticks} from './scale.js';
 
@@ -79,16 +79,16 @@ class CycleWall extends PageElement {
     const boundS = cycle?.lowerBoundS ? cycle.lowerBoundS - cycle.indexS : null;
     return html`
       <div class="wall" role="grid" aria-label="Cycle wall: positions across, time down" aria-rowcount="1" aria-colcount=${columns.length}
-          style=${styleMap({'--columns': columns.length, '--body': `${this.lengthS * px}px`})}>
+          ${laid({'--columns': columns.length, '--body': `${this.lengthS * px}px`})}>
         <div class="wall-row" role="row">
         <div class="wall-axis" aria-hidden="true"><div class="wall-head">s</div><div class="wall-body">
-          ${ticks(this.lengthS, px).filter(s => Math.abs(s - this.workS) * px > 11).map(s => html`<span class="wall-tick" style=${styleMap({top: `${s * px}px`})}>${fixed(s, s % 1 ? 1 : 0)}</span>`)}
-          <span class="wall-tick is-cycle" style=${styleMap({top: `${this.workS * px}px`})}>${seconds(this.workS)}</span></div></div>
+          ${ticks(this.lengthS, px).filter(s => Math.abs(s - this.workS) * px > 11).map(s => html`<span class="wall-tick" ${laid({top: `${s * px}px`})}>${fixed(s, s % 1 ? 1 : 0)}</span>`)}
+          <span class="wall-tick is-cycle" ${laid({top: `${this.workS * px}px`})}>${seconds(this.workS)}</span></div></div>
         ${columns.map(column => this.column(column))}
         <div class="wall-lines" aria-hidden="true">
-          ${ticks(this.lengthS, px).map(s => html`<i class="wall-line" style=${styleMap({top: `${s * px}px`})}></i>`)}
-          ${boundS && boundS < this.workS - 0.01 ? html`<i class="wall-line is-bound" style=${styleMap({top: `${boundS * px}px`})}><span>bound ${seconds(cycle.lowerBoundS)} s</span></i>` : nothing}
-          ${cycle ? html`<i class="wall-line is-cycle" style=${styleMap({top: `${this.workS * px}px`})}><span>index ${seconds(cycle.indexS)} s, cycle ${seconds(cycle.cycleS)} s</span></i>` : nothing}
+          ${ticks(this.lengthS, px).map(s => html`<i class="wall-line" ${laid({top: `${s * px}px`})}></i>`)}
+          ${boundS && boundS < this.workS - 0.01 ? html`<i class="wall-line is-bound" ${laid({top: `${boundS * px}px`})}><span>bound ${seconds(cycle.lowerBoundS)} s</span></i>` : nothing}
+          ${cycle ? html`<i class="wall-line is-cycle" ${laid({top: `${this.workS * px}px`})}><span>index ${seconds(cycle.indexS)} s, cycle ${seconds(cycle.cycleS)} s</span></i>` : nothing}
         </div></div>
       </div>
       ${this.isQuiet ? nothing : this.keys()}
@@ -118,7 +118,7 @@ class CycleWall extends PageElement {
     const heightPx = column.slackS * this.pxPerS;
     return column.isGoverning || heightPx < 14
       ? nothing
-      : html`<span class="wall-slack" style=${styleMap({top: `${column.busyS * this.pxPerS}px`, height: `${heightPx}px`})}><span>${seconds(column.slackS)}</span></span>`;
+      : html`<span class="wall-slack" ${laid({top: `${column.busyS * this.pxPerS}px`, height: `${heightPx}px`})}><span>${seconds(column.slackS)}</span></span>`;
   }
 
   spindle(part) {
@@ -127,13 +127,13 @@ class CycleWall extends PageElement {
     const words = isTurning ? `${fixed(part.revPerMin, 0)}/min` : part.condition;
     const name = part.kind === 'change' ? 'is-change' : isTurning ? 'is-turning' : part.condition === 'held' ? 'is-held' : 'is-c-axis';
     return html`<div class="wall-spindle ${name}" title="spindle ${part.kind === 'change' ? 'changes to' : ''} ${words}, ${seconds(part.startS)} to ${seconds(part.endS)} s"
-      style=${styleMap({top: `${part.startS * this.pxPerS}px`, height: `${heightPx}px`})}>${part.kind === 'keep' && heightPx > 8 * words.length ? html`<span>${words}</span>` : nothing}</div>`;
+      ${laid({top: `${part.startS * this.pxPerS}px`, height: `${heightPx}px`})}>${part.kind === 'keep' && heightPx > 8 * words.length ? html`<span>${words}</span>` : nothing}</div>`;
   }
 
   fixedPart(part) {
     const heightPx = (part.endS - part.startS) * this.pxPerS;
     return heightPx < 1 ? nothing : html`<div class="wall-fixed" title="${part.title}, ${seconds(part.startS)} to ${seconds(part.endS)} s"
-      style=${styleMap({top: `${part.startS * this.pxPerS}px`, height: `${heightPx}px`})}>${heightPx >= 13 ? html`<span>${part.title}</span>` : nothing}</div>`;
+      ${laid({top: `${part.startS * this.pxPerS}px`, height: `${heightPx}px`})}>${heightPx >= 13 ? html`<span>${part.title}</span>` : nothing}</div>`;
   }
 
   lane(lane, column) {
@@ -154,10 +154,10 @@ class CycleWall extends PageElement {
     return html`<button type="button" class=${classMap({block: true, 'is-chosen': block.operationId === this.chosen, 'is-moved': block.isMoved || this.marked.has(block.operationId), 'is-wrong': isWrong, 'is-dragged': this.drag?.isMoving && this.drag.operationId === block.operationId})}
         data-operation=${block.operationId} aria-label=${words} title=${words} aria-pressed=${block.operationId === this.chosen ? 'true' : 'false'}
         tabindex=${this.isQuiet ? -1 : this.isTabStop(block) ? 0 : -1}
-        style=${styleMap({top: `${block.startS * px}px`, height: `${Math.max(2, heightPx - 1)}px`})}
+        ${laid({top: `${block.startS * px}px`, height: `${Math.max(2, heightPx - 1)}px`})}
         @click=${() => this.choose(block.operationId)} @pointerdown=${event => this.grasped(event, block, lane)}
         @keydown=${event => this.pressed(event, block)} @focus=${() => (this.focused = block.operationId)}>
-      ${block.elements.map(part => html`<i class="part is-${part.kind} pattern-${block.pattern}" style=${styleMap({top: `${(part.startS - block.startS) * px}px`, height: `${(part.endS - part.startS) * px}px`})}></i>`)}
+      ${block.elements.map(part => html`<i class="part is-${part.kind} pattern-${block.pattern}" ${laid({top: `${(part.startS - block.startS) * px}px`, height: `${(part.endS - part.startS) * px}px`})}></i>`)}
       ${kind === 'bare' ? nothing : html`<span class="block-words is-${kind}">${kind === 'number' ? number : block.title}</span>`}
       ${block.pin ? html`<i class="block-pin"></i>` : nothing}
     </button>`;
@@ -250,7 +250,7 @@ class CycleWall extends PageElement {
 
   ghost() {
     const {x, y, holdX, holdY, width, height, title} = this.drag;
-    return html`<div class="wall-ghost" aria-hidden="true" style=${styleMap({left: `${x - holdX}px`, top: `${y - holdY}px`, width: `${width}px`, height: `${height}px`})}><span>${title}</span></div>`;
+    return html`<div class="wall-ghost" aria-hidden="true" ${laid({left: `${x - holdX}px`, top: `${y - holdY}px`, width: `${width}px`, height: `${height}px`})}><span>${title}</span></div>`;
   }
 
   keys() {

@@ -76,7 +76,7 @@ class LayoutLeaf extends PageElement {
   get pxPerS() {
     if (this.zoom) return this.zoom;
     const work = Math.max(1, this.shown?.cycle?.workS ?? 1, ...(this.shown?.columns ?? []).map(column => column.busyS));
-    return Math.max(LEAST_PX_PER_S, Math.min(MOST_PX_PER_S, (Math.max(520, window.innerHeight - 330)) / work));
+    return Math.max(LEAST_PX_PER_S, Math.min(MOST_PX_PER_S, Math.max(440, window.innerHeight - 480) / work));
   }
 
   zoomBy(factor) {

@@ -1,9 +1,9 @@
 // One operation: where its time goes, how near its loads come to their limits, and where its figures come from.
 import {html, nothing} from 'lit';
-import {styleMap} from 'lit/directives/style-map.js';
 import {get, inquiryPath, withQuery} from '../api.js';
 import {fixed, pieces, quantity, seconds} from '../format.js';
 import {PageElement} from '../parts/element.js';
+import {laid} from '../parts/laid.js';
 import {failed, loading} from '../parts/states.js';
 import {placeOf} from './moves.js';
 
@@ -73,7 +73,7 @@ class OperationPanel extends PageElement {
     const total = block.endS - block.startS;
     return html`<h3>Time <span class="figure">${seconds(total)}<span class="unit">s</span></span></h3>
       <table class="panel-times"><tbody>${block.elements.map(part => html`<tr><th scope="row">${KINDS[part.kind]}</th>
-        <td class="panel-bar"><i class="part is-${part.kind} pattern-${block.pattern}" style=${styleMap({width: `${(100 * (part.endS - part.startS)) / total}%`})}></i></td><td class="num">${seconds(part.endS - part.startS)}</td></tr>`)}</tbody></table>`;
+        <td class="panel-bar"><i class="part is-${part.kind} pattern-${block.pattern}" ${laid({width: `${(100 * (part.endS - part.startS)) / total}%`})}></i></td><td class="num">${seconds(part.endS - part.startS)}</td></tr>`)}</tbody></table>`;
   }
 
   speed(block) {
@@ -98,9 +98,8 @@ class OperationPanel extends PageElement {
 
   known({operation, limits, places, before, after}) {
     return html`
-      ${limits.length ? html`<h3>Loads against limits</h3><table class="panel-limits"><tbody>${limits.map(limit => html`<tr title=${limit.source}><th scope="row">${limit.words}</th>
-        <td class="panel-bar"><i class="limit ${limit.usedPct > 100 ? 'is-wrong' : ''}" style=${styleMap({width: `${Math.min(100, limit.usedPct)}%`})}></i></td>
-        <td class="num">${fixed(limit.usedPct, 0)}<span class="unit">%</span></td><td class="num soft">${limit.figure} of ${limit.limit}</td></tr>`)}</tbody></table>` : nothing}
+      ${limits.length ? html`<h3>Loads against limits</h3><ul class="panel-limits">${limits.map(limit => html`<li title=${limit.source}><span>${limit.words}</span><span class="figure">${limit.figure} <span class="soft">of ${limit.limit}</span></span>
+        <span class="limit-bar"><i class="limit ${limit.usedPct > 100 ? 'is-wrong' : ''}" ${laid({width: `${Math.min(100, limit.usedPct)}%`})}></i></span><span class="figure ${limit.usedPct > 100 ? 'wrong' : ''}">${fixed(limit.usedPct, 0)}<span class="unit">%</span></span></li>`)}</ul>` : nothing}
       <h3>Figures</h3><dl class="panel-figures">
         <dt>Tool</dt><dd>${operation.toolLabel}<span class="under">${operation.toolMaterial}</span></dd>
         ${FIGURES.filter(([name]) => operation[name] > 0).map(([name, words, kind]) => {
