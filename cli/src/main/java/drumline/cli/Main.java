@@ -1,5 +1,9 @@
 package drumline.cli;
 
+import drumline.cli.keep.BackupCommand;
+import drumline.cli.keep.ExportCommand;
+import drumline.cli.keep.ImportCommand;
+import drumline.cli.keep.RestoreCommand;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;

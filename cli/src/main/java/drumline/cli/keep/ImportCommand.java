@@ -1,4 +1,4 @@
-package drumline.cli;
+package drumline.cli.keep;
 
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
@@ -8,20 +8,20 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
-/** {@code drumline restore}. */
+/** {@code drumline import}. */
 @Command(
-    name = "restore",
-    description = "Brings a backup back; what was there before is kept beside it.",
+    name = "import",
+    description = "Reads what an export wrote into an empty store: all of it or nothing.",
     mixinStandardHelpOptions = true)
-final class RestoreCommand implements Callable<Integer> {
+public final class ImportCommand implements Callable<Integer> {
   @Spec private CommandSpec spec = CommandSpec.create();
   @Mixin private StorePlace place = new StorePlace();
 
-  @Parameters(paramLabel = "FILE", description = "A file that drumline backup wrote.")
+  @Parameters(paramLabel = "DIR", description = "A folder that drumline export wrote.")
   private Path path = Path.of("");
 
   @Override
   public Integer call() {
-    return place.show(place.store().restore(path), spec);
+    return place.show(place.store().bringIn(path), spec);
   }
 }

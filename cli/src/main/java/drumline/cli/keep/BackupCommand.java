@@ -1,4 +1,4 @@
-package drumline.cli;
+package drumline.cli.keep;
 
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
@@ -8,20 +8,20 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
-/** {@code drumline export}. */
+/** {@code drumline backup}. */
 @Command(
-    name = "export",
-    description = "Writes everything that is kept as plain files, in an order that never changes.",
+    name = "backup",
+    description = "Writes everything that is kept into one new file; others can go on working.",
     mixinStandardHelpOptions = true)
-final class ExportCommand implements Callable<Integer> {
+public final class BackupCommand implements Callable<Integer> {
   @Spec private CommandSpec spec = CommandSpec.create();
   @Mixin private StorePlace place = new StorePlace();
 
-  @Parameters(paramLabel = "DIR", description = "A new or empty folder.")
+  @Parameters(paramLabel = "FILE", description = "The new file.")
   private Path path = Path.of("");
 
   @Override
   public Integer call() {
-    return place.show(place.store().export(path), spec);
+    return place.show(place.store().backUp(path), spec);
   }
 }

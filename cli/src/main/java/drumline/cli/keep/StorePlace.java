@@ -1,4 +1,4 @@
-package drumline.cli;
+package drumline.cli.keep;
 
 import drumline.app.keep.KeepStore;
 import drumline.cli.screen.ExitCodes;

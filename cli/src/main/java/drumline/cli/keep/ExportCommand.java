@@ -1,4 +1,4 @@
-package drumline.cli;
+package drumline.cli.keep;
 
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
@@ -8,20 +8,20 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
-/** {@code drumline backup}. */
+/** {@code drumline export}. */
 @Command(
-    name = "backup",
-    description = "Writes everything that is kept into one new file; others can go on working.",
+    name = "export",
+    description = "Writes everything that is kept as plain files, in an order that never changes.",
     mixinStandardHelpOptions = true)
-final class BackupCommand implements Callable<Integer> {
+public final class ExportCommand implements Callable<Integer> {
   @Spec private CommandSpec spec = CommandSpec.create();
   @Mixin private StorePlace place = new StorePlace();
 
-  @Parameters(paramLabel = "FILE", description = "The new file.")
+  @Parameters(paramLabel = "DIR", description = "A new or empty folder.")
   private Path path = Path.of("");
 
   @Override
   public Integer call() {
-    return place.show(place.store().backUp(path), spec);
+    return place.show(place.store().export(path), spec);
   }
 }
