@@ -1,5 +1,9 @@
 package drumline.cli;
 
+import drumline.cli.keep.BackupCommand;
+import drumline.cli.keep.ExportCommand;
+import drumline.cli.keep.ImportCommand;
+import drumline.cli.keep.RestoreCommand;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -28,7 +32,11 @@ import picocli.CommandLine.Spec;
       PlanCommand.class,
       BalanceCommand.class,
       SchemaCommand.class,
-      WorkbenchCommand.class
+      WorkbenchCommand.class,
+      BackupCommand.class,
+      RestoreCommand.class,
+      ExportCommand.class,
+      ImportCommand.class
     },
     footer = {
       "",
@@ -56,6 +64,7 @@ public final class Main implements Runnable {
 
   /** Runs one command and ends the program with its exit code. */
   public static void main(String[] args) {
+    System.setProperty("slf4j.internal.verbosity", "ERROR"); // libraries need no log here
     System.exit(commandLine().execute(args));
   }
 }

@@ -6,7 +6,12 @@ import drumline.store.api.InquiryShelf;
 import drumline.store.api.LibraryShelf;
 import drumline.store.api.PlanShelf;
 import drumline.store.api.Store;
+import drumline.store.api.StoreCount;
+import drumline.store.backup.BackupWriter;
 import drumline.store.database.Database;
+import drumline.store.files.FolderReader;
+import drumline.store.files.FolderWriter;
+import drumline.store.files.RowCounts;
 import drumline.store.measure.RunoffShelf;
 import drumline.store.sql.AccountTable;
 import drumline.store.sql.AuditLines;
@@ -14,6 +19,7 @@ import drumline.store.sql.InquiryTable;
 import drumline.store.sql.LibraryTable;
 import drumline.store.sql.PlanTable;
 import drumline.store.sql.RunoffTable;
+import java.nio.file.Path;
 import java.time.Clock;
 
 /** All shelves over one database. */
@@ -64,6 +70,26 @@ final class OpenStore implements Store {
   @Override
   public AuditTrail auditTrail() {
     return auditTrail;
+  }
+
+  @Override
+  public StoreCount count() {
+    return StoreCount.ofRows(RowCounts.of(database));
+  }
+
+  @Override
+  public void backUpTo(Path file) {
+    BackupWriter.write(database, file);
+  }
+
+  @Override
+  public void exportTo(Path folder) {
+    FolderWriter.write(database, folder);
+  }
+
+  @Override
+  public void importFrom(Path folder) {
+    FolderReader.read(database, folder);
   }
 
   @Override

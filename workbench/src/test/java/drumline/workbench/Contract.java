@@ -13,6 +13,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Set;
 import java.util.TreeSet;
 import org.yaml.snakeyaml.Yaml;
 
@@ -33,8 +34,8 @@ public final class Contract {
   }
 
   /** Every documented operation as method and path. */
-  public TreeSet<String> operations() {
-    TreeSet<String> all = new TreeSet<>();
+  public Set<String> operations() {
+    Set<String> all = new TreeSet<>();
     for (Map.Entry<String, JsonNode> path : document.get("paths").properties()) {
       for (String method : METHODS) {
         if (path.getValue().has(method)) {

@@ -64,7 +64,7 @@ public final class Desk implements AutoCloseable {
     try {
       return new Desk(Stores.open(new StoreSettings.InFolder(settings.folder())), settings);
     } catch (StoreFault e) {
-      throw DeskRefusal.of(DeskRefusal.Kind.REFUSED, e.problem().toLine());
+      throw DeskRefusal.of(DeskRefusal.Kind.REFUSED, String.valueOf(e.getMessage()));
     }
   }
 

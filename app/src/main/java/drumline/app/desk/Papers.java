@@ -12,7 +12,6 @@ import drumline.app.study.MachineStudy;
 import drumline.app.study.PlannedLayout;
 import drumline.drawing.svg.Look;
 import drumline.sheets.html.StudyHtml;
-import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.List;
@@ -29,7 +28,7 @@ public final class Papers {
   }
 
   /** A file to hand over. */
-  public record PaperFile(String name, String mediaType, byte[] content) {}
+  public record PaperFile(String name, String mediaType, String text) {}
 
   private enum Kind {
     STUDY("study.html", "Study", "text/html", "The study on one page, to read and to print."),
@@ -106,7 +105,7 @@ public final class Papers {
         study(state)
             .orElseThrow(() -> DeskRefusal.of(DeskRefusal.Kind.REFUSED, "Nothing is planned yet."));
     String text = text(kind, state, study, date);
-    return new PaperFile(name, kind.mediaType, text.getBytes(StandardCharsets.UTF_8));
+    return new PaperFile(name, kind.mediaType, text);
   }
 
   private String text(Kind kind, Shelves.State state, MachineStudy study, LocalDate date) {

@@ -41,7 +41,6 @@ public final class JobBoard implements AutoCloseable {
   private static Thread thread(Runnable task) {
     Thread thread = new Thread(task, "planning");
     thread.setDaemon(true);
-    thread.setPriority(Thread.MIN_PRIORITY);
     return thread;
   }
 
@@ -87,7 +86,9 @@ public final class JobBoard implements AutoCloseable {
       System.getLogger(JobBoard.class.getName())
           .log(System.Logger.Level.ERROR, "planning job " + job.id() + " failed", e);
       job.failed(
-          e instanceof DeskRefusal ? e.getMessage() : "The program failed; its log says where.");
+          e instanceof DeskRefusal
+              ? String.valueOf(e.getMessage())
+              : "The program failed; its log says where.");
     }
     tell(job);
   }

@@ -37,7 +37,7 @@ public sealed interface StoreSettings {
    * DRUMLINE_DATA}; else {@code drumline} in {@code XDG_DATA_HOME}, which by default is {@code
    * .local/share} in the home folder.
    *
-   * <p>Source: [XDG] 0.8, section Environment variables; a relative folder there does not count.
+   * <p>Source: [XDG] 0.7, section Environment variables; a relative folder there does not count.
    */
   static StoreSettings usual(Map<String, String> environment, Path home) {
     String url = environment.getOrDefault(DATABASE_SETTING, "");

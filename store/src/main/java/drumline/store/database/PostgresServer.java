@@ -4,6 +4,7 @@ import com.zaxxer.hikari.HikariConfig;
 import com.zaxxer.hikari.HikariDataSource;
 import drumline.store.api.StoreFault;
 import java.sql.SQLException;
+import java.util.concurrent.TimeUnit;
 import org.postgresql.ds.PGSimpleDataSource;
 
 /** A PostgreSQL database for a team. */
@@ -32,6 +33,7 @@ public final class PostgresServer {
     pool.setDataSource(source);
     pool.setMaximumPoolSize(CONNECTION_COUNT);
     pool.setMinimumIdle(1);
+    pool.setConnectionTimeout(TimeUnit.SECONDS.toMillis(CONNECT_TIMEOUT_S));
     pool.setPoolName("drumline-postgresql");
     return new Database(Dialect.POSTGRESQL, place, new HikariDataSource(pool));
   }

@@ -7,8 +7,10 @@ import drumline.store.api.StoreFault;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.sql.Connection;
 import java.sql.SQLException;
 import org.sqlite.SQLiteConfig;
+import org.sqlite.SQLiteConnection;
 import org.sqlite.SQLiteDataSource;
 
 /**
@@ -44,6 +46,29 @@ public final class SqliteFile {
     pool.setMinimumIdle(1);
     pool.setPoolName("drumline-sqlite");
     return new Database(Dialect.SQLITE, place, new HikariDataSource(pool));
+  }
+
+  /**
+   * Replaces all content of an open database by that of another file, in one step for everybody.
+   *
+   * <p>Source: [SQLITE-BACKUP] sqlite3_backup_init and the functions that follow it.
+   *
+   * @throws StoreFault if the other file cannot be read or this one cannot be written
+   */
+  public static void copyInto(Database database, Path from) {
+    try {
+      int code = database.read(handle -> restore(handle.getConnection(), from));
+      if (code != 0) {
+        throw new SQLException("SQLite result " + code, null, code);
+      }
+    } catch (SQLException e) {
+      throw FaultReader.fault(e, database.place());
+    }
+  }
+
+  private static int restore(Connection connection, Path from) throws SQLException {
+    SQLiteConnection raw = connection.unwrap(SQLiteConnection.class);
+    return raw.getDatabase().restore("main", from.toString(), null);
   }
 
   private static SQLiteConfig config() {

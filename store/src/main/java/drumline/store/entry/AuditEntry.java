@@ -8,7 +8,7 @@ import java.time.Instant;
  * @param id number of the line, rising with time
  * @param when to the millisecond
  * @param who the person
- * @param what what was done, e.g. {@code save}
+ * @param what what was done, e.g. {@code saved}
  * @param subject what it was done to, e.g. {@code inquiry/7}
  * @param note more about it, or empty
  */

@@ -8,6 +8,7 @@ import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.Clock;
 import java.time.Instant;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -38,7 +39,7 @@ public final class AccountTable implements AccountShelf {
       database.write(
           handle -> {
             AccountRows.add(handle, account);
-            AuditLines.write(handle, atMs, who, "create", subject(name), role.name());
+            AuditLines.write(handle, atMs, who, "created", subject(name), role.name());
             return 1;
           });
     } catch (BrokenConstraint e) {
@@ -68,12 +69,12 @@ public final class AccountTable implements AccountShelf {
 
   @Override
   public List<Account> list() {
-    return database.read(
-        handle ->
-            handle
-                .createQuery("SELECT * FROM account ORDER BY folded_name")
-                .map(AccountTable::account)
-                .list());
+    return database
+        .read(
+            handle -> handle.createQuery("SELECT * FROM account").map(AccountTable::account).list())
+        .stream()
+        .sorted(Comparator.comparing(account -> fold(account.name())))
+        .toList();
   }
 
   static Account account(ResultSet row, StatementContext context) throws SQLException {
@@ -88,17 +89,17 @@ public final class AccountTable implements AccountShelf {
   @Override
   public void changePassword(String name, String passwordHash, String who) {
     Words.required("passwordHash", passwordHash);
-    change(name, "password_hash", passwordHash, who, "change password", "");
+    change(name, "password_hash", passwordHash, who, "password changed", "");
   }
 
   @Override
   public void changeRole(String name, Account.Role role, String who) {
-    change(name, "role", role.name(), who, "change role", role.name());
+    change(name, "role", role.name(), who, "role changed", role.name());
   }
 
   @Override
   public void changeAccess(String name, Account.Access access, String who) {
-    change(name, "access", access.name(), who, "change access", access.name());
+    change(name, "access", access.name(), who, "access changed", access.name());
   }
 
   private void change(

@@ -13,7 +13,6 @@ import java.time.Clock;
 import java.time.Instant;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.statement.Query;
@@ -55,21 +54,23 @@ public final class InquiryTable extends RevisedTable implements InquiryShelf {
 
   @Override
   void added(Handle handle, Revision revision) {
-    handle
-        .createUpdate("UPDATE inquiry SET found_by = :foundBy WHERE id = :id")
-        .bind("foundBy", fold(revision.name() + "\n" + revision.text()))
-        .bind("id", revision.id())
-        .execute();
+    makeFindable(handle, revision);
   }
 
-  static String fold(String text) {
-    return text.toLowerCase(Locale.ROOT);
+  static void makeFindable(Handle handle, Revision revision) {
+    handle
+        .createUpdate("UPDATE inquiry SET found_by = :foundBy WHERE id = :id")
+        .bind("foundBy", FindableText.of(revision))
+        .bind("id", revision.id())
+        .execute();
   }
 
   @Override
   public List<InquiryEntry> list(InquiryFilter filter) {
     List<String> words =
-        Arrays.stream(fold(filter.words()).split("\\s+")).filter(word -> !word.isEmpty()).toList();
+        Arrays.stream(FindableText.fold(filter.words()).split("\\s+"))
+            .filter(word -> !word.isEmpty())
+            .toList();
     StringBuilder sql = new StringBuilder(LIST).append(" WHERE i.standing = :standing");
     for (int index = 0; index < words.size(); index++) {
       sql.append(" AND i.found_by LIKE :word").append(index).append(" ESCAPE '!'");
@@ -127,8 +128,8 @@ public final class InquiryTable extends RevisedTable implements InquiryShelf {
               }
               return handle
                   .createUpdate(
-                      "UPDATE inquiry SET summary_revision = :revision, summary = :summary WHERE id ="
-                          + " :id AND COALESCE(summary_revision, 0) <= :revision")
+                      "UPDATE inquiry SET summary_revision = :revision, summary = :summary WHERE id"
+                          + " = :id AND COALESCE(summary_revision, 0) <= :revision")
                   .bind("revision", revision)
                   .bind("summary", sorted)
                   .bind("id", id)

@@ -10,6 +10,7 @@ import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.Clock;
 import java.time.Instant;
+import java.util.Comparator;
 import java.util.List;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.statement.StatementContext;
@@ -20,7 +21,7 @@ public final class LibraryTable extends RevisedTable implements LibraryShelf {
       "SELECT l.id, l.created_at_ms, l.copied_from, l.standing, l.kind AS library_kind, "
           + RevisionRows.ENTRY
           + " FROM library l JOIN library_revision r ON r.owner = l.id AND r.revision = l.head"
-          + " WHERE l.kind = :kind AND l.standing = :standing ORDER BY r.name, l.id";
+          + " WHERE l.kind = :kind AND l.standing = :standing";
 
   /** Of a database and the time of day. */
   public LibraryTable(Database database, Clock clock) {
@@ -60,15 +61,19 @@ public final class LibraryTable extends RevisedTable implements LibraryShelf {
 
   @Override
   public List<LibraryEntry> list(LibraryKind kind, Standing standing) {
-    return database()
-        .read(
-            handle ->
-                handle
-                    .createQuery(LIST)
-                    .bind("kind", kind.name())
-                    .bind("standing", standing.name())
-                    .map(LibraryTable::entry)
-                    .list());
+    List<LibraryEntry> found =
+        database()
+            .read(
+                handle ->
+                    handle
+                        .createQuery(LIST)
+                        .bind("kind", kind.name())
+                        .bind("standing", standing.name())
+                        .map(LibraryTable::entry)
+                        .list());
+    return found.stream()
+        .sorted(Comparator.comparing(LibraryEntry::name).thenComparing(LibraryEntry::id))
+        .toList();
   }
 
   private static LibraryEntry entry(ResultSet row, StatementContext context) throws SQLException {

@@ -45,7 +45,7 @@ public final class PlanTable implements PlanShelf {
           handle -> {
             long id = insert(handle, head, planJson, studyContent, who, atMs);
             String subject = "inquiry/" + head.inquiryId();
-            AuditLines.write(handle, atMs, who, "plan", subject, "plan " + id);
+            AuditLines.write(handle, atMs, who, "planned", subject, "plan " + id);
             return new Plan(id, head, who, Instant.ofEpochMilli(atMs), planJson, studyContent);
           });
     } catch (BrokenConstraint e) {

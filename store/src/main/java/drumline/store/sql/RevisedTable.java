@@ -222,12 +222,12 @@ abstract sealed class RevisedTable implements RevisedShelf permits InquiryTable,
 
   @Override
   public void archive(long id, String who) {
-    stand(id, Standing.ARCHIVED, who, "archive");
+    stand(id, Standing.ARCHIVED, who, "archived");
   }
 
   @Override
   public void bringBack(long id, String who) {
-    stand(id, Standing.OPEN, who, "bring back");
+    stand(id, Standing.OPEN, who, "brought back");
   }
 
   private void stand(long id, Standing standing, String who, String what) {

@@ -16,7 +16,8 @@ import org.jspecify.annotations.Nullable;
 final class RevisionRows {
   /** All columns but the text. */
   static final String ENTRY =
-      "r.owner, r.revision, r.name, r.kind, r.who, r.at_ms, r.what, r.same_as, r.undo_to, r.redo_to";
+      "r.owner, r.revision, r.name, r.kind, r.who, r.at_ms, r.what, r.same_as, r.undo_to,"
+          + " r.redo_to";
 
   private final String table;
 
@@ -31,9 +32,9 @@ final class RevisionRows {
         .createUpdate(
             "INSERT INTO "
                 + table
-                + " (owner, revision, name, kind, who, at_ms, what, same_as, undo_to, redo_to, text)"
-                + " VALUES (:owner, :revision, :name, :kind, :who, :atMs, :what, :sameAs, :undoTo,"
-                + " :redoTo, :text)")
+                + " (owner, revision, name, kind, who, at_ms, what, same_as, undo_to, redo_to,"
+                + " text) VALUES (:owner, :revision, :name, :kind, :who, :atMs, :what, :sameAs,"
+                + " :undoTo, :redoTo, :text)")
         .bind("owner", entry.id())
         .bind("revision", entry.revision())
         .bind("name", Words.required("name", entry.name()))

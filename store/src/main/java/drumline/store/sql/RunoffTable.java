@@ -54,7 +54,7 @@ public final class RunoffTable implements RunoffShelf {
                     .bind("atMs", atMs)
                     .mapTo(Long.class)
                     .one();
-            AuditLines.write(handle, atMs, who, "begin", subject(id), "");
+            AuditLines.write(handle, atMs, who, "begun", subject(id), "");
             return runoff(handle, id).orElseThrow();
           });
     } catch (BrokenConstraint e) {
@@ -76,7 +76,7 @@ public final class RunoffTable implements RunoffShelf {
             touch(handle, id);
             insert(handle, id, measurements);
             String note = measurements.size() + " readings";
-            AuditLines.write(handle, atMs, who, "measure", subject(id), note);
+            AuditLines.write(handle, atMs, who, "measured", subject(id), note);
             return runoff(handle, id).orElseThrow();
           });
     } catch (BrokenConstraint e) {
@@ -185,7 +185,7 @@ public final class RunoffTable implements RunoffShelf {
           if (moved == 0) {
             throw unknown(id);
           }
-          AuditLines.write(handle, atMs, who, "archive", subject(id), why);
+          AuditLines.write(handle, atMs, who, "archived", subject(id), why);
           return moved;
         });
   }

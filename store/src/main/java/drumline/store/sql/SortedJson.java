@@ -1,6 +1,7 @@
 package drumline.store.sql;
 
 import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.core.StreamWriteFeature;
 import com.fasterxml.jackson.databind.DeserializationFeature;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.SerializationFeature;
@@ -16,6 +17,7 @@ public final class SortedJson {
       JsonMapper.builder()
           .enable(DeserializationFeature.USE_BIG_DECIMAL_FOR_FLOATS)
           .enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS)
+          .enable(StreamWriteFeature.WRITE_BIGDECIMAL_AS_PLAIN)
           .enable(SerializationFeature.ORDER_MAP_ENTRIES_BY_KEYS)
           .build();
 
@@ -33,9 +35,19 @@ public final class SortedJson {
       if (!node.isObject()) {
         throw new IllegalArgumentException("json is no object; allowed: {\"key\": value, …}");
       }
+      checkTexts(node);
       return MAPPER.writeValueAsString(MAPPER.treeToValue(node, Map.class));
     } catch (JsonProcessingException e) {
       throw new IllegalArgumentException("json cannot be read: " + e.getOriginalMessage(), e);
     }
+  }
+
+  /** Escapes can hide a character that a database would refuse. */
+  private static void checkTexts(JsonNode node) {
+    if (node.isTextual()) {
+      Words.kept("json", node.textValue());
+    }
+    node.fieldNames().forEachRemaining(key -> Words.kept("json", key));
+    node.forEach(SortedJson::checkTexts);
   }
 }

@@ -99,7 +99,8 @@ CREATE TABLE measurement (
 );
 
 CREATE TABLE account (
-  name TEXT PRIMARY KEY,
+  id ${identity},
+  name TEXT NOT NULL,
   folded_name TEXT NOT NULL UNIQUE,
   password_hash TEXT NOT NULL,
   role TEXT NOT NULL,

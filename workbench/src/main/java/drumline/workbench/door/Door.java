@@ -24,16 +24,16 @@ public final class Door implements Handler {
   public void handle(Context ctx) {
     int port = ctx.req().getLocalPort();
     if (!isOwn(ctx.header("Host"), port)) {
-      refuse(ctx, HttpStatus.MISDIRECTED_REQUEST, "foreign-host", "This is not my name.");
+      refuse(HttpStatus.MISDIRECTED_REQUEST, "foreign-host", "This is not my name.");
       return;
     }
     String origin = ctx.header("Origin");
     if (origin != null && !isOwnOrigin(origin, port)) {
-      refuse(ctx, HttpStatus.FORBIDDEN, "foreign-origin", "Another page asks.");
+      refuse(HttpStatus.FORBIDDEN, "foreign-origin", "Another page asks.");
       return;
     }
     if (isForeign(ctx)) {
-      refuse(ctx, HttpStatus.FORBIDDEN, "foreign-site", "Another page asks.");
+      refuse(HttpStatus.FORBIDDEN, "foreign-site", "Another page asks.");
       return;
     }
     checkBody(ctx);
@@ -45,7 +45,7 @@ public final class Door implements Handler {
     }
     long length = ctx.req().getContentLengthLong();
     if (length > MOST_BYTES) {
-      refuse(ctx, HttpStatus.CONTENT_TOO_LARGE, "too-large", "Allowed are 10 MB.");
+      refuse(HttpStatus.CONTENT_TOO_LARGE, "too-large", "Allowed are 10 MB.");
       return;
     }
     String type = ctx.contentType();
@@ -53,8 +53,7 @@ public final class Door implements Handler {
     boolean isJson = type != null && type.split(";", 2)[0].strip().equals("application/json");
     boolean isEmpty = length == 0 && ctx.header("Transfer-Encoding") == null;
     if (!isFile && !isJson && !isEmpty) {
-      refuse(
-          ctx, HttpStatus.UNSUPPORTED_MEDIA_TYPE, "content-type", "Allowed is application/json.");
+      refuse(HttpStatus.UNSUPPORTED_MEDIA_TYPE, "content-type", "Allowed is application/json.");
     }
   }
 
@@ -65,7 +64,7 @@ public final class Door implements Handler {
       return false;
     }
     boolean opensThePage =
-        ctx.method() == HandlerType.GET
+        ctx.method().equals(HandlerType.GET)
             && "navigate".equals(ctx.header("Sec-Fetch-Mode"))
             && "document".equals(ctx.header("Sec-Fetch-Dest"))
             && !ctx.path().startsWith("/api/");
@@ -81,7 +80,7 @@ public final class Door implements Handler {
     return origin.startsWith("http://") && isOwn(origin.substring("http://".length()), port);
   }
 
-  private static void refuse(Context ctx, HttpStatus status, String kind, String detail) {
+  private static void refuse(HttpStatus status, String kind, String detail) {
     throw new DoorRefusal(status, kind, detail);
   }
 }

@@ -8,6 +8,7 @@ import java.util.Iterator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.concurrent.TimeUnit;
 
 /**
  * Events on their way to one page. Whoever sends never waits for the page: events are kept until
@@ -82,8 +83,11 @@ public final class EventStream {
     List<Event> now = new ArrayList<>();
     boolean isLast;
     synchronized (this) {
-      if (waiting.isEmpty() && !isEnding) {
-        wait(BEAT_MS);
+      long untilNs = System.nanoTime() + TimeUnit.MILLISECONDS.toNanos(BEAT_MS);
+      long leftMs = BEAT_MS;
+      while (waiting.isEmpty() && !isEnding && leftMs > 0) {
+        wait(leftMs);
+        leftMs = TimeUnit.NANOSECONDS.toMillis(untilNs - System.nanoTime());
       }
       for (Iterator<Event> events = waiting.values().iterator(); events.hasNext(); ) {
         now.add(events.next());

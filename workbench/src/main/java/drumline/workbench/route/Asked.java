@@ -4,6 +4,7 @@ import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.DeserializationFeature;
 import com.fasterxml.jackson.databind.JsonMappingException;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.exc.UnrecognizedPropertyException;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import drumline.workbench.door.Door;
 import drumline.workbench.door.DoorRefusal;
@@ -35,7 +36,10 @@ public final class Asked {
       return read;
     } catch (JsonMappingException e) {
       String where = e.getPath().isEmpty() ? "the body" : path(e);
-      throw wrong(where + ": " + e.getOriginalMessage().split("\n", 2)[0]);
+      throw wrong(
+          e instanceof UnrecognizedPropertyException unknown
+              ? where + ": an unknown key, allowed: " + unknown.getKnownPropertyIds()
+              : where + ": missing or of the wrong kind");
     } catch (JsonProcessingException e) {
       throw wrong("The body is not JSON: " + e.getOriginalMessage());
     } catch (IOException e) {

@@ -52,6 +52,6 @@ public final class LeafRoutes {
             "Content-Disposition",
             (isDownload ? "attachment" : "inline") + "; filename=\"" + file.name() + "\"")
         .contentType(file.mediaType())
-        .result(file.content());
+        .result(file.text());
   }
 }

@@ -1,5 +1,6 @@
 package drumline.workbench.route;
 
+import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
@@ -32,14 +33,37 @@ final class PageFiles {
 
   private final Map<String, PageFile> files = new ConcurrentHashMap<>();
 
-  /**
-   * A file with what browsers need to know about it.
-   *
-   * @param content its bytes
-   * @param mediaType what it is
-   * @param mark changes whenever the content does
-   */
-  record PageFile(byte[] content, String mediaType, String mark) {}
+  /** A file with what browsers need to know about it. */
+  static final class PageFile {
+    private final byte[] content;
+    private final String mediaType;
+    private final String mark;
+
+    private PageFile(byte[] content, String mediaType) {
+      this.content = content;
+      this.mediaType = mediaType;
+      this.mark = "\"" + digest(content) + "\"";
+    }
+
+    /** Its bytes. */
+    InputStream content() {
+      return new ByteArrayInputStream(content);
+    }
+
+    /** What it is. */
+    String mediaType() {
+      return mediaType;
+    }
+
+    /** Changes whenever the content does. */
+    String mark() {
+      return mark;
+    }
+
+    private String text() {
+      return new String(content, StandardCharsets.UTF_8);
+    }
+  }
 
   /** A file below {@code page} or {@code vendor}; empty where there is none. */
   Optional<PageFile> find(String folder, String name) {
@@ -52,8 +76,7 @@ final class PageFiles {
     if (known != null) {
       return Optional.of(known);
     }
-    Optional<PageFile> read =
-        read(path).map(bytes -> new PageFile(bytes, type, "\"" + digest(bytes) + "\""));
+    Optional<PageFile> read = read(path).map(bytes -> new PageFile(bytes, type));
     read.ifPresent(file -> files.put(path, file));
     return read;
   }
@@ -65,7 +88,7 @@ final class PageFiles {
 
   /** What a page may do: its own files, and the one import map that stands in it. */
   static String policy(PageFile page) {
-    Matcher map = IMPORT_MAP.matcher(new String(page.content(), StandardCharsets.UTF_8));
+    Matcher map = IMPORT_MAP.matcher(page.text());
     String hash =
         map.find() ? " 'sha256-" + digest(map.group(1).getBytes(StandardCharsets.UTF_8)) + "'" : "";
     return "default-src 'none'; script-src 'self'"

@@ -24,7 +24,8 @@ public final class Refusals {
     routes.exception(DeskRefusal.class, (e, ctx) -> desk(ctx, e));
     routes.exception(
         DoorRefusal.class,
-        (e, ctx) -> answer(ctx, e.status(), e.kind(), title(e.status()), e.getMessage()));
+        (e, ctx) ->
+            answer(ctx, e.status(), e.kind(), title(e.status()), String.valueOf(e.getMessage())));
     routes.exception(
         HttpResponseException.class,
         (e, ctx) -> {

@@ -1,0 +1,2 @@
+/** Keeping what was worked out: backup, restore, plain files. */
+package drumline.app.keep;

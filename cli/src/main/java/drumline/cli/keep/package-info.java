@@ -1,0 +1,2 @@
+/** Commands for everything that is kept: backup, restore, export, import. */
+package drumline.cli.keep;

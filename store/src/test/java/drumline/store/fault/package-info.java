@@ -1,0 +1,2 @@
+/** What a person reads when the store cannot be opened or used. */
+package drumline.store.fault;
