@@ -24,7 +24,7 @@ import org.jspecify.annotations.Nullable;
  */
 public final class WorkpieceMemory {
   /** Length of bar in mm that is shown behind the last cut. */
-  private static final double STUB_MM = 3;
+  static final double STUB_MM = 3;
 
   private static final int MOST_STATES = 600;
 

@@ -47,7 +47,7 @@ public record WorkpieceStates(HalfSection bar, List<PositionState> positions) {
 
   /** Collet side of the cut-off in mm from the front face. */
   public double cutOffToZMm() {
-    return bar.toZMm() - STUB_MM;
+    return bar.toZMm() - WorkpieceMemory.STUB_MM;
   }
 
   /** The workpiece after the last position. */

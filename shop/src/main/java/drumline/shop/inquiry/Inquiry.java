@@ -66,6 +66,7 @@ public record Inquiry(
         title,
         customer,
         number,
+        units,
         part,
         bar,
         newMaterial,

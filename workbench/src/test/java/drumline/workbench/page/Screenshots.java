@@ -1,14 +1,19 @@
 package drumline.workbench.page;
 
+import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.ColorScheme;
 import drumline.app.shelf.DeskSettings;
 import drumline.workbench.Workbench;
 import drumline.workbench.WorkbenchSettings;
+import java.awt.image.BufferedImage;
+import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
+import javax.imageio.ImageIO;
 
 /**
  * Makes the guide's pictures: every leaf of a worked example, at 1280 and 1920 points, light and
@@ -16,6 +21,7 @@ import java.util.List;
  */
 final class Screenshots {
   private static final double PATIENCE_MS = 120_000;
+  private static final double SETTLING_MS = 4000;
 
   /** A picture: its name, the leaf, what must stand there, and what is done before. */
   private record Shot(String name, String leaf, String ready, String click) {}
@@ -44,7 +50,7 @@ final class Screenshots {
       workbench.layOutExamples();
       for (ColorScheme scheme : List.of(ColorScheme.LIGHT, ColorScheme.DARK)) {
         for (int widthPx : new int[] {1280, 1920}) {
-          String end = "-" + widthPx + "-" + scheme.name().toLowerCase(java.util.Locale.ROOT);
+          String end = "-" + widthPx + "-" + scheme.name().toLowerCase(Locale.ROOT);
           Page page =
               browser.open(workbench.address(), "/", scheme, widthPx, widthPx == 1280 ? 800 : 1080);
           String id = planned(page);
@@ -84,14 +90,15 @@ final class Screenshots {
     page.navigate(address + shot.leaf());
     page.locator(shot.ready())
         .first()
-        .waitFor(new com.microsoft.playwright.Locator.WaitForOptions().setTimeout(PATIENCE_MS));
+        .waitFor(new Locator.WaitForOptions().setTimeout(PATIENCE_MS));
     if (!shot.click().isEmpty()) {
       page.locator(shot.click()).first().click();
     }
-    page.waitForTimeout(2500);
+    page.waitForTimeout(SETTLING_MS);
   }
 
-  private static void save(Page page, Path file) {
-    page.screenshot(new Page.ScreenshotOptions().setPath(file));
+  private static void save(Page page, Path file) throws IOException {
+    BufferedImage picture = ImageIO.read(new ByteArrayInputStream(page.screenshot()));
+    ImageIO.write(FewColours.of(picture), "png", file.toFile());
   }
 }
