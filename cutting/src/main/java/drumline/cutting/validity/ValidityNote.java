@@ -20,15 +20,15 @@ public record ValidityNote(
 
   /** The note as one line for a sheet. */
   public String toLine() {
-    return String.format(
-        Locale.ROOT,
-        "%s %.4g %s is outside %.4g to %.4g %s: %s",
-        quantity,
-        found,
-        unit,
-        from,
-        to,
-        unit,
-        consequence);
+    String said = String.format(Locale.ROOT, "%s %s", quantity, with(unit, found));
+    String range =
+        Double.isInfinite(to)
+            ? "below " + with(unit, from)
+            : String.format(Locale.ROOT, "outside %.4g to %s", from, with(unit, to));
+    return said + " is " + range + ": " + consequence;
+  }
+
+  private static String with(String unit, double value) {
+    return String.format(Locale.ROOT, "%.4g %s", value, unit).strip();
   }
 }

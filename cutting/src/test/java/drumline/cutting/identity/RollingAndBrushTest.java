@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.within;
 import drumline.cutting.finish.BrushDeburring;
 import drumline.cutting.livetool.SaddleEdge;
 import drumline.cutting.threading.RollingForce;
+import drumline.cutting.validity.Validity;
 import org.junit.jupiter.api.Test;
 
 /** Rolling force, brushing and the deburring path: hand figures, growth and limits. */
@@ -64,5 +65,12 @@ class RollingAndBrushTest {
   void deburringPassTakesTheEdgesWay() {
     SaddleEdge edge = new SaddleEdge(20, 6);
     assertThat(edge.pass(0.2, 0.4).timeS(600)).isCloseTo(edge.lengthMm() / 10 + 0.6, within(1e-9));
+  }
+
+  /** A range without an upper end is said as such, and a number without unit leaves no blank. */
+  @Test
+  void noteOfAnOpenRangeSaysBelow() {
+    Validity note = Validity.of("safety", 0.5, 2, Double.POSITIVE_INFINITY, "", "grip harder");
+    assertThat(note.notes().get(0).toLine()).isEqualTo("safety 0.5000 is below 2.000: grip harder");
   }
 }
