@@ -116,10 +116,11 @@ public final class Papers {
               StudyReport.content(
                   study,
                   new OtherStudies(shelves, cases).of(state, study),
+                  List.of(),
                   state.read().findInquiry().isPresent()
                       ? state.read().triage()
                       : drumline.economics.triage.Triage.of(study.inquiry(), null),
-                  state.read().opened().read().changes(),
+                  state.read().opened().changes(),
                   date,
                   List.of()));
       case PLAN -> PlanJson.text(study);

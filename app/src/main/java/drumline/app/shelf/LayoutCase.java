@@ -47,7 +47,7 @@ public record LayoutCase(
             bench.inquiry(),
             bench.machine(),
             bench.route(),
-            Optional.of(PlannedLayout.of(bench, laid, search)),
+            Optional.of(PlannedLayout.of(bench, laid, search, Optional.empty())),
             bench.route().problems()));
   }
 }

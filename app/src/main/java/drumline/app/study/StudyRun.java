@@ -82,33 +82,6 @@ public final class StudyRun {
 
   /** The study of the route with what governs divided, if that makes the cycle shorter. */
   private Optional<MachineStudy> divided(
-      Route whole,
-      Route route,
-      Translation translation,
-      PlanningResult.Planned before,
-      List<Problem> problems,
-      List<String> notes,
-      ProgressListener listener,
-      Cancel cancel) {
-    Optional<GoverningCut.Division> division =
-        new GoverningCut(whole, this::translate, settings, cancel)
-            .find(route, translation.problem(), before);
-    if (division.isEmpty()) {
-      return Optional.empty();
-    }
-    Route parts = division.get().route();
-    Translation again = translate(parts).translation().orElseThrow();
-    PlanningResult result = Planner.plan(again.problem(), settings, listener, cancel);
-    if (result instanceof PlanningResult.Planned planned && planned.cycleMs() < before.cycleMs()) {
-      notes.add("Divided since planning again showed a shorter cycle: " + division.get().words());
-      notes.addAll(planned.notes());
-      return Optional.of(planned(parts, again, planned, problems, notes));
-    }
-    return Optional.empty();
-  }
-
-  /** The study of the route with what governs divided, if that makes the cycle shorter. */
-  private Optional<MachineStudy> divided(
       DividedRoute divided,
       Translation translation,
       PlanningResult.Planned before,

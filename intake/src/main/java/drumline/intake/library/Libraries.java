@@ -116,6 +116,11 @@ public final class Libraries {
     return wanted;
   }
 
+  /** All materials; for lists to choose from, since reading them all takes a moment. */
+  public List<Material> materials() {
+    return blocks(LibraryKind.MATERIALS, MaterialForm.FORM).map(MaterialForm::read).toList();
+  }
+
   /** The tool families. */
   public List<ToolFamily> tools() {
     return blocks(LibraryKind.TOOLS, ToolForm.FORM).map(ToolForm::read).toList();
