@@ -105,17 +105,15 @@ public final class GoverningCut {
       Route route, PlanningProblem problem, PlanningResult.Planned planned) {
     Map<String, Integer> positions = new HashMap<>();
     problem.slides().forEach((Slide s) -> positions.put(s.id(), s.position()));
-    Placement last =
+    Optional<Placement> last =
         planned.layout().placements().stream()
             .filter(p -> positions.getOrDefault(p.slideId(), 0) <= problem.positionCount())
-            .max(Comparator.comparingInt(Placement::endMs))
-            .orElse(null);
-    boolean drumGoverns =
-        last != null && last.endMs() + problem.indexMs() >= planned.cycleMs() - problem.indexMs();
-    if (!drumGoverns) {
+            .max(Comparator.comparingInt(Placement::endMs));
+    if (last.isEmpty()
+        || last.get().endMs() + problem.indexMs() < planned.cycleMs() - problem.indexMs()) {
       return List.of();
     }
-    Integer position = positions.get(last.slideId());
+    Integer position = positions.get(last.get().slideId());
     return planned.layout().placements().stream()
         .filter(p -> positions.getOrDefault(p.slideId(), 0).equals(position))
         .sorted(Comparator.comparingInt((Placement p) -> p.startMs() - p.endMs()))

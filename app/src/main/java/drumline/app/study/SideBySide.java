@@ -45,7 +45,7 @@ public final class SideBySide {
   }
 
   /** A machine with what a good piece costs on it at least. */
-  private record Candidate(Machine machine, double boundS, double leastCost) {}
+  private record Candidate(Machine machine, double boundS, double leastPerPiece) {}
 
   /** A study for each machine and way of indexing, in the order given. */
   public List<MachineStudy> planAll(List<Machine> machines) {
@@ -55,12 +55,12 @@ public final class SideBySide {
   /** The same, without planning machines that cannot be the cheapest. */
   public List<MachineStudy> planPromising(List<Machine> machines) {
     List<Candidate> candidates = new ArrayList<>(both(machines).stream().map(this::rated).toList());
-    candidates.sort(Comparator.comparingDouble(Candidate::leastCost));
+    candidates.sort(Comparator.comparingDouble(Candidate::leastPerPiece));
     List<MachineStudy> studies = new ArrayList<>();
     double bestCost = Double.POSITIVE_INFINITY;
     String bestName = "";
     for (Candidate candidate : candidates) {
-      if (candidate.leastCost() > bestCost) {
+      if (candidate.leastPerPiece() > bestCost) {
         studies.add(cutShort(candidate, bestName, bestCost));
         continue;
       }
@@ -122,7 +122,7 @@ public final class SideBySide {
                 Locale.ROOT,
                 "not planned: machine and labour alone cost %.3f a piece at the shortest possible"
                     + " cycle of %.2f s",
-                candidate.leastCost(),
+                candidate.leastPerPiece(),
                 candidate.boundS()),
             String.format(Locale.ROOT, "less than the %.3f found on %s", bestCost, bestName),
             "Maybe plan on it alone to see its layout.");

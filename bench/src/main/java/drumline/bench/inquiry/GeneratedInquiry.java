@@ -12,29 +12,29 @@ import java.util.Random;
 public final class GeneratedInquiry {
   private static final String[] MATERIALS = {"11SMn30", "X8CrNiS18-9", "CuZn39Pb3", "C45"};
 
-  private static final int RICHEST = 8;
+  private static final int MOST_STEPS = 8;
 
   private final Random random;
-  private final int richness;
+  private final int stepCount;
   private final List<String> outside = new ArrayList<>();
   private final List<String> features = new ArrayList<>();
 
-  private GeneratedInquiry(int seed, int richness) {
+  private GeneratedInquiry(int seed, int stepCount) {
     random = new Random(seed);
-    this.richness = richness;
+    this.stepCount = stepCount;
   }
 
   /**
    * The inquiry's text.
    *
-   * @param richness outside steps, 2 to 8
-   * @throws IllegalArgumentException if the richness is outside 2 to 8
+   * @param stepCount outside steps, 2 to 8
+   * @throws IllegalArgumentException if the stepCount is outside 2 to 8
    */
-  public static String text(int seed, int richness) {
-    if (richness < 2 || richness > RICHEST) {
-      throw new IllegalArgumentException("richness is " + richness + ", allowed: 2 to 8");
+  public static String text(int seed, int stepCount) {
+    if (stepCount < 2 || stepCount > MOST_STEPS) {
+      throw new IllegalArgumentException("stepCount is " + stepCount + ", allowed: 2 to 8");
     }
-    return new GeneratedInquiry(seed, richness).text();
+    return new GeneratedInquiry(seed, stepCount).text();
   }
 
   private String text() {
@@ -69,8 +69,8 @@ public final class GeneratedInquiry {
   /** Steps that grow to the collar and fall behind it, each with a feature now and then. */
   private double outsideSteps() {
     double atMm = 0;
-    int collar = richness / 2;
-    for (int i = 0; i < richness; i++) {
+    int collar = stepCount / 2;
+    for (int i = 0; i < stepCount; i++) {
       double longMm = 6 + random.nextInt(4);
       double diameterMm = i <= collar ? 14 + 10.0 * i / collar : 24 - 2.0 * (i - collar);
       String tolerance = new String[] {"h9", "h11", "h8", ""}[random.nextInt(4)];
@@ -82,9 +82,9 @@ public final class GeneratedInquiry {
               atMm + longMm,
               diameterMm,
               tolerance,
-              i + 1 == richness ? ", back-edge: 0.5 mm x 45°" : ""));
+              i + 1 == stepCount ? ", back-edge: 0.5 mm x 45°" : ""));
       feature(i, atMm, longMm, diameterMm);
-      if (richness == RICHEST) {
+      if (stepCount == MOST_STEPS) {
         cleanedHole(i, atMm + longMm / 3);
       }
       atMm += longMm;

@@ -13,11 +13,11 @@ final class OpenGenerated {
   private OpenGenerated() {}
 
   /** The inquiry of a seed, with so many outside steps. */
-  static Opened open(int seed, int richness) {
+  static Opened open(int seed, int stepCount) {
     try {
       Path file = Files.createTempFile("inquiry", ".yaml");
       try {
-        Files.writeString(file, GeneratedInquiry.text(seed, richness), StandardCharsets.UTF_8);
+        Files.writeString(file, GeneratedInquiry.text(seed, stepCount), StandardCharsets.UTF_8);
         return OpenInquiry.file(file, null);
       } finally {
         Files.delete(file);

@@ -1,8 +1,8 @@
 package drumline.bench.inquiry;
 
-import drumline.bench.BenchCase;
-import drumline.bench.Measured;
-import drumline.bench.Sample;
+import drumline.bench.measure.BenchCase;
+import drumline.bench.measure.Measured;
+import drumline.bench.measure.Sample;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;

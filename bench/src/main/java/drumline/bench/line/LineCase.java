@@ -1,9 +1,9 @@
 package drumline.bench.line;
 
-import drumline.bench.BenchCase;
-import drumline.bench.Measured;
-import drumline.bench.Sample;
-import drumline.bench.Spread;
+import drumline.bench.measure.BenchCase;
+import drumline.bench.measure.Measured;
+import drumline.bench.measure.Sample;
+import drumline.bench.measure.Spread;
 import drumline.planner.balance.BalanceResult;
 import drumline.planner.balance.Balancer;
 import java.util.ArrayList;

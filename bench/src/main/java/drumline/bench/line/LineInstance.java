@@ -2,7 +2,7 @@ package drumline.bench.line;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
-import drumline.bench.OutsideFolder;
+import drumline.bench.measure.OutsideFolder;
 import drumline.planner.balance.BalanceProblem;
 import drumline.planner.balance.BalanceTask;
 import java.io.IOException;

@@ -1,9 +1,9 @@
 package drumline.bench.route;
 
-import drumline.bench.BenchCase;
-import drumline.bench.Measured;
-import drumline.bench.Sample;
-import drumline.bench.Spread;
+import drumline.bench.measure.BenchCase;
+import drumline.bench.measure.Measured;
+import drumline.bench.measure.Sample;
+import drumline.bench.measure.Spread;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;

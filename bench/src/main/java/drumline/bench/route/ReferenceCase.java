@@ -1,8 +1,8 @@
 package drumline.bench.route;
 
-import drumline.bench.BenchCase;
-import drumline.bench.Measured;
-import drumline.bench.Sample;
+import drumline.bench.measure.BenchCase;
+import drumline.bench.measure.Measured;
+import drumline.bench.measure.Sample;
 import drumline.planner.cpsat.LayoutSolver;
 import drumline.planner.cpsat.SolverEffort;
 import drumline.planner.cpsat.SolverLibrary;

@@ -2,7 +2,7 @@ package drumline.bench.route;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
-import drumline.bench.OutsideFolder;
+import drumline.bench.measure.OutsideFolder;
 import drumline.planner.model.Mode;
 import drumline.planner.model.PlanningProblem;
 import drumline.planner.model.Precedence;

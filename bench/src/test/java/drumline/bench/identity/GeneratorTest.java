@@ -4,10 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import drumline.app.ask.OpenInquiry;
 import drumline.bench.Bench;
-import drumline.bench.Ledger;
-import drumline.bench.Measured;
-import drumline.bench.Spread;
 import drumline.bench.inquiry.GeneratedInquiry;
+import drumline.bench.measure.Ledger;
+import drumline.bench.measure.Measured;
+import drumline.bench.measure.Spread;
 import drumline.bench.route.GeneratedRoutes;
 import drumline.planner.api.Cancel;
 import drumline.planner.api.Planner;

@@ -87,7 +87,7 @@ public final class CycleCostCurve {
   }
 
   /** Axes from the least to the greatest of both figures. */
-  private record Frame(double fromS, double toS, double least, double most) {
+  private record Frame(double fromS, double toS, double leastPerPiece, double mostPerPiece) {
     static Frame of(List<Point> points) {
       double least = points.stream().mapToDouble(Point::costPerPiece).min().orElse(0);
       double most = points.stream().mapToDouble(Point::costPerPiece).max().orElse(1);
@@ -101,8 +101,12 @@ public final class CycleCostCurve {
       return LEFT + (WIDTH - LEFT - RIGHT) * (cycleS - fromS) / (toS - fromS);
     }
 
-    double y(double cost) {
-      return HEIGHT - BOTTOM - (HEIGHT - TOP - BOTTOM) * (cost - least) / (most - least);
+    double y(double costPerPiece) {
+      return HEIGHT
+          - BOTTOM
+          - (HEIGHT - TOP - BOTTOM)
+              * (costPerPiece - leastPerPiece)
+              / (mostPerPiece - leastPerPiece);
     }
 
     void draw(SvgPen pen, String currency) {
@@ -111,7 +115,7 @@ public final class CycleCostCurve {
       pen.text("soft", LEFT, TOP - 12, TEXT, Anchor.START, currency + " for a good piece");
       pen.text("soft", WIDTH - RIGHT, HEIGHT - 8, TEXT, Anchor.END, "cycle, s");
       for (int i = 0; i <= 4; i++) {
-        double cost = least + (most - least) * i / 4;
+        double cost = leastPerPiece + (mostPerPiece - leastPerPiece) * i / 4;
         double cycleS = fromS + (toS - fromS) * i / 4;
         pen.line("grid", LEFT, y(cost), WIDTH - RIGHT, y(cost));
         pen.text(

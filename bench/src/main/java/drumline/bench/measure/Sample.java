@@ -1,4 +1,4 @@
-package drumline.bench;
+package drumline.bench.measure;
 
 /**
  * How much is measured: a full run, or a share of it on a busy machine.

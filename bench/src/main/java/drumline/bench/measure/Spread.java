@@ -1,4 +1,4 @@
-package drumline.bench;
+package drumline.bench.measure;
 
 import java.util.Arrays;
 import java.util.List;
@@ -31,7 +31,7 @@ public final class Spread {
   }
 
   /** Share of the figures up to a limit, 0 to 1. */
-  public double shareUpTo(double most) {
-    return Arrays.stream(sorted).filter(v -> v <= most).count() / (double) sorted.length;
+  public double shareUpTo(double mostRatio) {
+    return Arrays.stream(sorted).filter(v -> v <= mostRatio).count() / (double) sorted.length;
   }
 }

@@ -1,4 +1,4 @@
-package drumline.bench;
+package drumline.bench.measure;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;

@@ -1,4 +1,4 @@
-package drumline.bench;
+package drumline.bench.measure;
 
 /**
  * One line of the ledger.
