@@ -51,7 +51,7 @@ final class TitleBlock {
         room.y() + 12.4,
         2.6,
         Anchor.MIDDLE,
-        "* speed of the driven tool · out: length out of the holder · double-dotted: takes its turn on"
-            + " the slide");
+        "* speed of the driven tool · out: length out of the holder · double-dotted: takes its turn"
+            + " on the slide");
   }
 }

@@ -74,10 +74,7 @@ public record CutCheck(List<CutNote> notes, int comparedCount) {
     return removal.swept().isEmpty()
         ? Optional.empty()
         : note(
-            CutNote.Kind.AFTER_PARTING,
-            state,
-            operation,
-            "comes when the piece is parted already");
+            CutNote.Kind.AFTER_PARTING, state, operation, "comes when the piece is parted already");
   }
 
   private static Optional<CutNote> depth(
@@ -107,8 +104,7 @@ public record CutCheck(List<CutNote> notes, int comparedCount) {
   public static double meanDepthMm(Removal removal) {
     double lengthMm = 0;
     for (HalfSection body : removal.removed().bodies()) {
-      lengthMm +=
-          Math.hypot(body.toZMm() - body.fromZMm(), body.outerRMm() - body.innerRMm());
+      lengthMm += Math.hypot(body.toZMm() - body.fromZMm(), body.outerRMm() - body.innerRMm());
     }
     return lengthMm == 0 ? 0 : removal.areaMm2() / lengthMm;
   }
@@ -116,7 +112,6 @@ public record CutCheck(List<CutNote> notes, int comparedCount) {
   private static Optional<CutNote> note(
       CutNote.Kind kind, PositionState state, Operation operation, String words) {
     return Optional.of(
-        new CutNote(
-            kind, state.position(), operation.id(), operation.title() + " " + words));
+        new CutNote(kind, state.position(), operation.id(), operation.title() + " " + words));
   }
 }

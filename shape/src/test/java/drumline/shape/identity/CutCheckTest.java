@@ -34,7 +34,9 @@ class CutCheckTest {
   @Test
   void cutThatTakesWhatAnEarlierOneLeftIsToldWithItsDepth() {
     CutCheck check = check(turn("t", 13), OFF);
-    assertThat(check.notes()).singleElement().extracting(CutNote::kind)
+    assertThat(check.notes())
+        .singleElement()
+        .extracting(CutNote::kind)
         .isEqualTo(CutNote.Kind.DEEPER_THAN_ASSUMED);
     assertThat(check.notes().get(0).words())
         .contains("takes 2.00 mm a pass in the mean", "assume 1.00 mm");
@@ -62,8 +64,7 @@ class CutCheckTest {
   }
 
   private static Operation turn(String id, double toRMm) {
-    return Prints.operation(
-        id, OperationKind.ROUGH_TURN, CutRegion.rectangle(0, 40, toRMm, 16));
+    return Prints.operation(id, OperationKind.ROUGH_TURN, CutRegion.rectangle(0, 40, toRMm, 16));
   }
 
   private static WorkpieceStates states(Operation... cuts) {
