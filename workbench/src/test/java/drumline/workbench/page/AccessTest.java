@@ -28,6 +28,7 @@ class AccessTest {
       Map.of(
           "print", ".part-drawing svg",
           "route", ".order-graph",
+          "layout", "cycle-wall",
           "money", ".plot canvas",
           "paper", "iframe",
           "run-off", ".state");

@@ -45,7 +45,9 @@ final class FewColours {
     Map<Integer, Integer> shades = new HashMap<>();
     for (int colour : counts.keySet()) {
       shades.merge(
-          colour & COARSE, colour, (one, other) -> counts.get(one) >= counts.get(other) ? one : other);
+          colour & COARSE,
+          colour,
+          (one, other) -> counts.get(one) >= counts.get(other) ? one : other);
     }
     List<Integer> chosen =
         shades.values().stream()

@@ -12,7 +12,9 @@ import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** Somebody makes a study with mouse and keyboard, closes the program and finds everything again. */
+/**
+ * Somebody makes a study with mouse and keyboard, closes the program and finds everything again.
+ */
 class StudyByHandTest {
   @TempDir Path folder;
 

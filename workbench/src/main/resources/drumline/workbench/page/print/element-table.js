@@ -23,8 +23,19 @@ class ElementTable extends PageElement {
 
   updated(changed) {
     if (changed.has('selected') && this.selected) {
-      this.querySelector('.element-row.is-chosen')?.scrollIntoView({block: 'nearest'});
+      this.bringIntoSight(this.querySelector('.element-row.is-chosen'));
     }
+  }
+
+  /** Turns the table, and only the table, until the row is seen. */
+  bringIntoSight(row) {
+    const side = this.closest('.print-side');
+    if (!row || !side || side.scrollHeight <= side.clientHeight) return;
+    const seen = side.getBoundingClientRect();
+    const {top, bottom} = row.getBoundingClientRect();
+    const head = 48;
+    if (top < seen.top + head) side.scrollTop -= seen.top + head - top;
+    else if (bottom > seen.bottom) side.scrollTop += Math.min(bottom - seen.bottom, top - seen.top - head);
   }
 
   select(id) {
