@@ -23,7 +23,8 @@ class StepCommandTest {
     Path out = folder.resolve(name + ".yaml");
     Path json = folder.resolve(name + ".json");
     String file = FILES.resolve(name + ".step").toString();
-    Terminal run = Terminal.run("from-step", file, "--out", out.toString(), "--json", json.toString());
+    Terminal run =
+        Terminal.run("from-step", file, "--out", out.toString(), "--json", json.toString());
     assertThat(run.code()).as(run.all()).isZero();
     assertThat(run.out()).contains("Written to", "--flip", "REPLACE");
     assertThat(Files.readString(json, StandardCharsets.UTF_8)).contains("\"outside\"", "\"notes\"");

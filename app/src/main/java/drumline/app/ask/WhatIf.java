@@ -1,7 +1,7 @@
 package drumline.app.ask;
 
-import drumline.app.replan.QuickPlan;
 import drumline.app.divide.DividedRoute;
+import drumline.app.replan.QuickPlan;
 import drumline.economics.triage.Triage;
 import drumline.planner.api.PlannerSettings;
 import drumline.shop.inquiry.Inquiry;

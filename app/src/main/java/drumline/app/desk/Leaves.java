@@ -1,6 +1,5 @@
 package drumline.app.desk;
 
-import drumline.app.layout.FittedRoute;
 import drumline.app.answer.DeskRefusal;
 import drumline.app.answer.PlacedProblem;
 import drumline.app.answer.money.MoneyAnswer;
@@ -8,6 +7,7 @@ import drumline.app.answer.sheet.PrintAnswer;
 import drumline.app.answer.sheet.RouteAnswer;
 import drumline.app.answer.sheet.RunOffAnswer;
 import drumline.app.answer.sheet.TriageAnswer;
+import drumline.app.layout.FittedRoute;
 import drumline.app.shelf.KeptText;
 import drumline.app.shelf.LayoutCase;
 import drumline.app.shelf.LayoutCases;

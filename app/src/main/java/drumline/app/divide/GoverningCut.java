@@ -69,7 +69,8 @@ public final class GoverningCut {
   }
 
   /** The best division of what governs a planned layout, if one shortens the cycle. */
-  public Optional<Division> find(Route route, PlanningProblem problem, PlanningResult.Planned planned) {
+  public Optional<Division> find(
+      Route route, PlanningProblem problem, PlanningResult.Planned planned) {
     Division best = null;
     double bestMs = planned.cycleMs() * (1 - LEAST_GAIN_RATIO);
     for (Operation operation : governing(route, problem, planned)) {

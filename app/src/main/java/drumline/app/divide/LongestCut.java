@@ -12,12 +12,11 @@ import drumline.shop.operation.Route;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Collectors;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 
 /**
  * Divides the longest cuts of a route while that lowers the bound on its cycle, or while one alone

@@ -17,8 +17,7 @@ public final class RedividedRoute {
   private RedividedRoute() {}
 
   /** The route for a machine, with operations divided as they were; as far as they still can be. */
-  public static Route of(
-      Inquiry inquiry, Machine machine, Map<String, Integer> parts) {
+  public static Route of(Inquiry inquiry, Machine machine, Map<String, Integer> parts) {
     Route route = FittedRoute.of(inquiry, machine);
     for (Map.Entry<String, Integer> entry : new TreeMap<>(parts).entrySet()) {
       boolean canBe =

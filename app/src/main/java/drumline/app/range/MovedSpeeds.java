@@ -31,7 +31,8 @@ import java.util.Set;
  * @param drum its spindles
  * @param pinned operations whose speed the user has fixed
  */
-public record MovedSpeeds(Route was, Route now, Machine machine, WorkSpindle drum, Set<String> pinned) {
+public record MovedSpeeds(
+    Route was, Route now, Machine machine, WorkSpindle drum, Set<String> pinned) {
 
   static MovedSpeeds of(
       Route was, Route now, Machine machine, GripDiameters diameters, Set<String> pinned) {

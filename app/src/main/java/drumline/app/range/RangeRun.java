@@ -1,9 +1,8 @@
 package drumline.app.range;
 
-import drumline.shape.section.PartSection;
-import drumline.app.layout.LaidOut;
-import drumline.app.layout.FittedRoute;
 import drumline.app.layout.EdgeCost;
+import drumline.app.layout.FittedRoute;
+import drumline.app.layout.LaidOut;
 import drumline.cycle.clock.CycleClock;
 import drumline.cycle.spindle.GripDiameters;
 import drumline.cycle.timeline.OperationSpan;
@@ -17,6 +16,7 @@ import drumline.planner.check.TimelineAudit;
 import drumline.planner.slack.FreeSpeeds;
 import drumline.planner.slack.SlackSpending;
 import drumline.planner.translate.SpeedRefinement;
+import drumline.shape.section.PartSection;
 import drumline.shop.inquiry.Inquiry;
 import drumline.shop.layout.Layout;
 import drumline.shop.machine.Machine;
@@ -46,10 +46,7 @@ public final class RangeRun {
   private final GripDiameters diameters;
 
   public RangeRun(
-      Inquiry inquiry,
-      Machine machine,
-      UnaryOperator<Route> divide,
-      Set<String> pinned) {
+      Inquiry inquiry, Machine machine, UnaryOperator<Route> divide, Set<String> pinned) {
     this.inquiry = inquiry;
     this.machine = machine;
     this.divide = divide;

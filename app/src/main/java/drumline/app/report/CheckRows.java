@@ -1,9 +1,9 @@
 package drumline.app.report;
 
-import drumline.app.study.MachineStudy;
-import drumline.app.study.PlannedLayout;
 import drumline.app.setting.StudyClearance;
 import drumline.app.setting.StudyCuts;
+import drumline.app.study.MachineStudy;
+import drumline.app.study.PlannedLayout;
 import drumline.economics.study.Assumptions;
 import drumline.intake.library.LibraryChange;
 import drumline.planner.check.Finding;
@@ -120,7 +120,7 @@ final class CheckRows {
             material.force().confidence().words()),
         plan.range().isPresent()
             ? "the same layout on the clock with all figures at their worst and at their best;"
-                  + " prices as they are"
+                + " prices as they are"
             : "no range: other figures would ask for other operations");
   }
 

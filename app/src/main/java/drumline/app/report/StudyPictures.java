@@ -2,9 +2,9 @@ package drumline.app.report;
 
 import drumline.app.economic.EconomicCycle;
 import drumline.app.replan.Shortening;
+import drumline.app.setting.ToolSetting;
 import drumline.app.study.MachineStudy;
 import drumline.app.study.PlannedLayout;
-import drumline.app.setting.ToolSetting;
 import drumline.drawing.DrawingUnits;
 import drumline.drawing.cost.CycleCostCurve;
 import drumline.drawing.cost.GainBars;

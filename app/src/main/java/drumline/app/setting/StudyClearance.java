@@ -1,8 +1,8 @@
 package drumline.app.setting;
 
+import drumline.app.layout.FittedRoute;
 import drumline.app.study.MachineStudy;
 import drumline.app.study.PlannedLayout;
-import drumline.app.layout.FittedRoute;
 import drumline.shape.clearance.ClearanceCheck;
 import drumline.shape.clearance.ClearanceReport;
 import drumline.shape.section.PartSection;

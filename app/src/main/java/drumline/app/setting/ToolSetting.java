@@ -1,8 +1,8 @@
 package drumline.app.setting;
 
+import drumline.app.layout.FittedRoute;
 import drumline.app.study.MachineStudy;
 import drumline.app.study.PlannedLayout;
-import drumline.app.layout.FittedRoute;
 import drumline.cycle.timeline.OperationSpan;
 import drumline.cycle.timeline.PositionTimeline;
 import drumline.cycle.timeline.TimeElement;

@@ -1,11 +1,11 @@
 package drumline.app.shelf;
 
 import drumline.app.answer.DeskRefusal;
-import drumline.app.layout.RedividedRoute;
 import drumline.app.layout.KeptLayout;
 import drumline.app.layout.KeptLayoutJson;
 import drumline.app.layout.LaidOut;
 import drumline.app.layout.LayoutBench;
+import drumline.app.layout.RedividedRoute;
 import drumline.shop.inquiry.Inquiry;
 import drumline.shop.layout.Layout;
 import drumline.shop.layout.Placement;
@@ -71,9 +71,7 @@ public final class LayoutCases {
             new BenchKey(text, machine.name(), kept.parts()),
             key ->
                 new LayoutBench(
-                    inquiry,
-                    machine,
-                    RedividedRoute.of(inquiry, machine, key.parts())));
+                    inquiry, machine, RedividedRoute.of(inquiry, machine, key.parts())));
     Optional<Inquiry> old = then.findInquiry();
     boolean isSame = old.filter(o -> asksTheSame(o, inquiry, machine)).isPresent();
     boolean boundHolds =

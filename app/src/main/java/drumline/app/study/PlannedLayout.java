@@ -1,8 +1,8 @@
 package drumline.app.study;
 
-import drumline.app.range.CuttingRange;
 import drumline.app.layout.LaidOut;
 import drumline.app.layout.LayoutBench;
+import drumline.app.range.CuttingRange;
 import drumline.cycle.timeline.Timeline;
 import drumline.economics.study.MoneyStudy;
 import drumline.planner.check.TimelineReport;

@@ -2,10 +2,10 @@ package drumline.app.study;
 
 import drumline.app.divide.DividedRoute;
 import drumline.app.divide.GoverningCut;
-import drumline.app.range.CuttingRange;
-import drumline.app.range.RangeRun;
 import drumline.app.layout.LaidOut;
 import drumline.app.layout.LayoutBench;
+import drumline.app.range.CuttingRange;
+import drumline.app.range.RangeRun;
 import drumline.cycle.spindle.GripDiameters;
 import drumline.planner.api.Cancel;
 import drumline.planner.api.Planner;
@@ -126,11 +126,7 @@ public final class StudyRun {
         new RangeRun(inquiry, machine, divided::divide, SpentSlack.pinnedSpeeds(inquiry))
             .find(spent.route(), laid);
     return MachineStudy.planned(
-        inquiry,
-        machine,
-        spent.route(),
-        PlannedLayout.of(bench, laid, search, range),
-        problems);
+        inquiry, machine, spent.route(), PlannedLayout.of(bench, laid, search, range), problems);
   }
 
   private TranslationResult translate(Route route) {
