@@ -104,7 +104,7 @@ class MachineSpeedsTest {
   /** By hand: v = C / T^n, n = 1000·v / (π·d), never below the window, never above what it was. */
   @Test
   void edgesLastAsLongAsADrumAsks() {
-    Route route = RouteDerivation.derive(INQUIRY, SHIPPED);
+    Route route = RouteDerivation.derive(INQUIRY);
     Route adapted = MachineRoute.adapt(route, machine("drum-6x32"), INQUIRY, SHIPPED);
     double lifeMin = SHIPPED.value("drumLife");
     int slowed = 0;
@@ -164,7 +164,7 @@ class MachineSpeedsTest {
             strong.maxPieceLengthMm(),
             strong.cost(),
             strong.source());
-    Route route = RouteDerivation.derive(inquiry, SHIPPED);
+    Route route = RouteDerivation.derive(inquiry);
     Route held = MachineRoute.adapt(route, strong, inquiry, SHIPPED);
     Route fed = MachineRoute.adapt(route, weak, inquiry, SHIPPED);
     Operation drill =

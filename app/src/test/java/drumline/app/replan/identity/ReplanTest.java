@@ -22,7 +22,6 @@ import drumline.planner.api.PlanningResult;
 import drumline.planner.bound.CycleBound;
 import drumline.planner.tables.ProblemTables;
 import drumline.planner.translate.RouteTranslator;
-import drumline.route.rule.Allowances;
 import drumline.shop.machine.DoubleIndexing;
 import drumline.shop.machine.Machine;
 import drumline.shop.operation.Route;
@@ -110,7 +109,7 @@ class ReplanTest {
     int divided = 0;
     for (String name : Examples.names()) {
       MachineStudy study = Examples.study(name);
-      DividedRoute route = DividedRoute.of(study.inquiry(), study.machine(), Allowances.shipped());
+      DividedRoute route = DividedRoute.of(study.inquiry(), study.machine());
       assertThat(boundMs(study, route.route())).isLessThanOrEqualTo(boundMs(study, route.whole()));
       assertThat(route.divided()).allMatch(words -> words.matches(".+ in [23] parts"));
       divided += route.divided().size();
