@@ -82,13 +82,19 @@ class LayoutCompare extends PageElement {
     const wall = (words, answer) => html`<section class="compare-wall"><h3>${words}: cycle ${seconds(answer.cycle?.cycleS)} s, ${answer.machine?.title}</h3>
       <cycle-wall .answer=${answer} .isQuiet=${true} .endS=${endS} .pxPerS=${WALL_PX / endS} .marked=${marked}></cycle-wall></section>`;
     return html`<table class="compare-figures"><thead><tr><th>Figure</th><th class="num">One</th><th class="num">Other</th><th class="num">Difference</th></tr></thead>
-        <tbody>${comparison.figures.map(figure => html`<tr><th scope="row">${figure.words} <span class="unit">${figure.unit}</span></th><td class="num">${fixed(figure.one, 3)}</td><td class="num">${fixed(figure.other, 3)}</td>
-          <td class="num">${figure.one === null || figure.other === null ? '–' : fixed(figure.other - figure.one, 3)}</td></tr>`)}</tbody></table>
+        <tbody>${comparison.figures.map(figure => html`<tr><th scope="row">${figure.words} <span class="unit">${figure.unit}</span></th><td class="num">${fixed(figure.one, digits(figure))}</td><td class="num">${fixed(figure.other, digits(figure))}</td>
+          <td class="num">${figure.one === null || figure.other === null ? '–' : fixed(figure.other - figure.one, digits(figure))}</td></tr>`)}</tbody></table>
       ${wall('One', one)}${wall('Other', other)}
       <section class="below"><h2>${comparison.differences.length ? `${counted(comparison.differences.length, 'operation stands', 'operations stand')} elsewhere or run at another speed` : 'No operation stands elsewhere'}</h2>
       ${comparison.differences.length ? html`<table><thead><tr><th>Operation</th><th>One</th><th>Other</th><th class="num">One rev/min</th><th class="num">Other rev/min</th></tr></thead><tbody>${comparison.differences.map(
         difference => html`<tr><th scope="row">${difference.title}</th><td>${difference.oneSlideId ?? '–'}</td><td>${difference.otherSlideId ?? '–'}</td><td class="num">${fixed(difference.oneRevPerMin, 0)}</td><td class="num">${fixed(difference.otherRevPerMin, 0)}</td></tr>`)}</tbody></table>` : nothing}</section>`;
   }
+}
+
+/** Places after the point: none for counts, one for what is large, else three. */
+function digits({one, other}) {
+  const known = [one, other].filter(value => value !== null);
+  return known.every(Number.isInteger) ? 0 : Math.max(...known) >= 100 ? 1 : 3;
 }
 
 customElements.define('layout-compare', LayoutCompare);

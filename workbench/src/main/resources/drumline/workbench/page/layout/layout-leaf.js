@@ -5,7 +5,7 @@ import {counted, seconds} from '../format.js';
 import {PageElement} from '../parts/element.js';
 import {empty, failed, loading, problemList} from '../parts/states.js';
 import {say} from '../say.js';
-import {acrossLanes, aside, broken, effect, inOrder, newBreaches, placeOf} from './moves.js';
+import {acrossLanes, aside, broken, effect, inOrder, inTitles, newBreaches, placeOf} from './moves.js';
 import './cycle-wall.js';
 import './drum-view.js';
 import './layout-compare.js';
@@ -115,7 +115,7 @@ class LayoutLeaf extends PageElement {
 
   spoken(words) {
     const breaches = newBreaches(this.answer, this.tried);
-    return `${words}: ${effect(this.answer, this.tried)}${breaches.length ? `; breaks: ${breaches.map(breach => breach.words).join('; ')}` : '; keeps every rule that held'}. Enter “Keep” or Escape to put back.`;
+    return `${words}: ${effect(this.answer, this.tried)}${breaches.length ? `; breaks ${counted(breaches.length, 'rule', 'rules')}, listed above the wall` : '; keeps every rule that held'}. Keep it, or Escape to put it back.`;
   }
 
   put({operationId, slideId, startS, isDropped}) {
@@ -246,7 +246,8 @@ class LayoutLeaf extends PageElement {
   }
 
   breach(breach) {
-    return html`<li><b>${breach.words}</b>${breach.reason && !breach.words.includes(breach.reason) ? html` Reason: ${breach.reason}.` : nothing}
+    const words = inTitles(this.answer, breach.words);
+    return html`<li><b>${words}</b>${breach.reason && !breach.words.includes(breach.reason) ? html` Reason: ${breach.reason}.` : nothing}
       ${breach.alsoMoveWords ? html` ${breach.alsoMoveWords}` : nothing}</li>`;
   }
 

@@ -19,14 +19,20 @@ export function textWidth(text) {
  * even a number does.
  */
 export function labelKind(title, widthPx, heightPx) {
-  const length = textWidth(title) * 1.04;
-  if (heightPx >= LINE_PX && length <= (widthPx - PADDING_PX) * Math.floor((heightPx - 1) / LINE_PX) * 0.85 && longestWord(title) <= widthPx - PADDING_PX) return 'across';
+  const words = blockWords(title);
+  const length = textWidth(words) * 1.04;
+  if (heightPx >= LINE_PX && length <= (widthPx - PADDING_PX) * Math.floor((heightPx - 1) / LINE_PX) * 0.85 && longestWord(words) <= widthPx - PADDING_PX) return 'across';
   if (widthPx >= LINE_PX && length <= (heightPx - PADDING_PX) * Math.min(3, Math.floor((widthPx - 4) / LINE_PX)) * 0.92) return 'upright';
   return heightPx >= LINE_PX - 2 ? 'number' : 'bare';
 }
 
-function longestWord(title) {
-  return Math.max(...title.split(' ').map(textWidth));
+function longestWord(words) {
+  return Math.max(...words.split(' ').map(textWidth));
+}
+
+/** A title as it breaks in a block: a count sign and a unit stay with their figure. */
+export function blockWords(title) {
+  return title.replace(/× (?=\S)/g, '×\u00a0').replace(/(\d) (?=mm$|in$|×)/g, '$1\u00a0');
 }
 
 /** Steps between lines of the time axis: 1, 2 or 5 times a power of ten, at least so many px apart. */
