@@ -62,7 +62,7 @@ class DrumView extends PageElement {
   }
 
   list(column) {
-    return html`<section class="drum-list"><h3>${column.title} ${column.isGoverning ? html`<span class="wrong">governs</span>` : nothing}</h3>
+    return html`<section class="drum-list"><h2>${column.title} ${column.isGoverning ? html`<span class="wrong">governs</span>` : nothing}</h2>
       <ol>${orderOf(column).map(block => html`<li><button type="button" class="plain" aria-pressed=${block.operationId === this.chosen ? 'true' : 'false'} @click=${() => this.choose(block.operationId)}>${block.title}</button>
         <span class="soft">${column.lanes.find(lane => lane.blocks.includes(block)).kind}, ${seconds(block.endS - block.startS)} s</span></li>`)}</ol></section>`;
   }
