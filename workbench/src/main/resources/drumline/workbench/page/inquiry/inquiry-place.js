@@ -48,7 +48,11 @@ class InquiryPlace extends PageElement {
 
   willUpdate(changed) {
     if (changed.has('inquiryId')) this.openInquiry();
-    if (changed.has('leaf')) this.bring();
+    if (changed.has('leaf')) {
+      this.bring();
+      const head = this.querySelector('head-line');
+      if (head) head.tried = null;
+    }
     document.title = `${this.open?.head?.name ?? this.inquiryId}: ${LEAVES.find(leaf => leaf.word === this.leaf).name} · Drumline`;
   }
 

@@ -5,7 +5,7 @@ import {fixed, seconds} from '../format.js';
 import {PageElement} from '../parts/element.js';
 import {laid} from '../parts/laid.js';
 import {drawing} from '../parts/states.js';
-import {labelKind, numbered, ticks} from './scale.js';
+import {blockWords, labelKind, numbered, textWidth, ticks} from './scale.js';
 
 const AXIS_PX = 44;
 const STRIP_PX = 15;
@@ -77,6 +77,7 @@ class CycleWall extends PageElement {
     this.numbers = numbered(columns, (block, lane, column) => this.kindOf(block, column));
     const px = this.pxPerS;
     const boundS = cycle?.lowerBoundS ? cycle.lowerBoundS - cycle.indexS : null;
+    const hasBound = boundS !== null && boundS < this.workS - 0.01;
     return html`
       <div class="wall" role="grid" aria-label="Cycle wall: positions across, time down" aria-rowcount="1" aria-colcount=${columns.length}
           ${laid({'--columns': columns.length, '--body': `${this.lengthS * px}px`})}>
@@ -87,11 +88,12 @@ class CycleWall extends PageElement {
         ${columns.map(column => this.column(column))}
         <div class="wall-lines" aria-hidden="true">
           ${ticks(this.lengthS, px).map(s => html`<i class="wall-line" ${laid({top: `${s * px}px`})}></i>`)}
-          ${boundS && boundS < this.workS - 0.01 ? html`<i class="wall-line is-bound" ${laid({top: `${boundS * px}px`})}><span>bound ${seconds(cycle.lowerBoundS)} s</span></i>` : nothing}
-          ${cycle ? html`<i class="wall-line is-cycle" ${laid({top: `${this.workS * px}px`})}><span>index ${seconds(cycle.indexS)} s, cycle ${seconds(cycle.cycleS)} s</span></i>` : nothing}
-        </div></div>
+          ${hasBound ? html`<i class="wall-line is-bound" ${laid({top: `${boundS * px}px`})}></i>` : nothing}
+          ${cycle ? html`<i class="wall-line is-cycle" ${laid({top: `${this.workS * px}px`})}></i>` : nothing}
+        </div>
+        ${cycle ? html`<p class="wall-words" aria-hidden="true" ${laid({top: `${this.workS * px}px`})}>index ${seconds(cycle.indexS)} s, cycle ${seconds(cycle.cycleS)} s${hasBound ? `; dashed: bound ${seconds(cycle.lowerBoundS)} s` : ''}</p>` : nothing}</div>
       </div>
-      ${this.isQuiet ? nothing : this.keys()}
+      ${this.keys()}
       ${this.drag?.isMoving ? this.ghost() : nothing}`;
   }
 
@@ -102,8 +104,8 @@ class CycleWall extends PageElement {
         <div class="wall-head">
           <div class="wall-title"><b>${column.place === 'pick-up' ? 'back' : column.position}</b><span>${seconds(column.busyS)}<span class="unit">s</span></span></div>
           <div class="wall-picture">${drawing(column.pictureSvg)}</div>
-          <div class="wall-lane-names"><span class="wall-strip-name"></span>${column.lanes.map(
-            lane => html`<span title="${lane.slideId}: ${lane.seatCount} tools, ${lane.axes.join(' ')}">${LANE_WORDS[lane.kind]}</span>`)}</div>
+          <div class="wall-lane-names"><span class="wall-strip-name"></span>${alike(column.lanes).map(
+            lanes => html`<span title=${lanes.map(lane => `${lane.slideId}: ${lane.seatCount} tools, ${lane.axes.join(' ')}`).join('; ')} ${laid({'flex-grow': lanes.length})}>${LANE_WORDS[lanes[0].kind]}</span>`)}</div>
         </div>
         <div class="wall-body">
           <div class="wall-strip">${column.spindle.map(part => this.spindle(part))}</div>
@@ -132,8 +134,10 @@ class CycleWall extends PageElement {
 
   fixedPart(part) {
     const heightPx = (part.endS - part.startS) * this.pxPerS;
+    const widthPx = this.columnPx - STRIP_PX - 2 * COLUMN_PADDING_PX - 3;
+    const kind = heightPx >= 13 && textWidth(part.title) < widthPx - 4 ? 'across' : labelKind(part.title, widthPx, heightPx);
     return heightPx < 1 ? nothing : html`<div class="wall-fixed" title="${part.title}, ${seconds(part.startS)} to ${seconds(part.endS)} s"
-      ${laid({top: `${part.startS * this.pxPerS}px`, height: `${heightPx}px`})}>${heightPx >= 13 ? html`<span>${part.title}</span>` : nothing}</div>`;
+      ${laid({top: `${part.startS * this.pxPerS}px`, height: `${heightPx}px`})}>${kind === 'number' || kind === 'bare' ? nothing : html`<span class="is-${kind}">${part.title}</span>`}</div>`;
   }
 
   lane(lane, column) {
@@ -158,7 +162,7 @@ class CycleWall extends PageElement {
         @click=${() => this.choose(block.operationId)} @pointerdown=${event => this.grasped(event, block, lane)}
         @keydown=${event => this.pressed(event, block)} @focus=${() => (this.focused = block.operationId)}>
       ${block.elements.map(part => html`<i class="part is-${part.kind} pattern-${block.pattern}" ${laid({top: `${(part.startS - block.startS) * px}px`, height: `${(part.endS - part.startS) * px}px`})}></i>`)}
-      ${kind === 'bare' ? nothing : html`<span class="block-words is-${kind}">${kind === 'number' ? number : block.title}</span>`}
+      ${kind === 'bare' ? nothing : html`<span class="block-words is-${kind}"><span>${kind === 'number' ? number : blockWords(block.title)}</span></span>`}
       ${block.pin ? html`<i class="block-pin"></i>` : nothing}
     </button>`;
   }
@@ -257,15 +261,27 @@ class CycleWall extends PageElement {
     const rows = this.answer.columns.flatMap(column => column.lanes.flatMap(lane => lane.blocks.map(block => ({block, column}))))
       .filter(({block}) => this.numbers.has(block.operationId))
       .sort((a, b) => this.numbers.get(a.block.operationId) - this.numbers.get(b.block.operationId));
+    const words = ({block, column}) => html`<b>${this.numbers.get(block.operationId)}</b><span>${block.title}</span><span class="soft">${column.place === 'pick-up' ? 'back' : column.position} · ${seconds(block.endS - block.startS)} s</span>`;
     return html`<div class="wall-key">
-      <ul class="pattern-key" aria-label="Patterns">
+      ${this.isQuiet ? nothing : html`<ul class="pattern-key" aria-label="Patterns">
         <li><i class="part is-approach"></i>moving</li><li><i class="part is-dwell"></i>dwell</li>
         ${PATTERNS.map(([name, words]) => html`<li><i class="part is-cut pattern-${name}"></i>${words}</li>`)}
-        <li><i class="wall-spindle is-held"></i>spindle held</li><li><i class="wall-spindle is-c-axis"></i>C axis</li></ul>
-      ${rows.length ? html`<ol class="number-key" aria-label="Numbered operations">${rows.map(({block, column}) => html`<li value=${this.numbers.get(block.operationId)}>
-        <button type="button" class="plain" @click=${() => this.choose(block.operationId)}><b>${this.numbers.get(block.operationId)}</b><span>${block.title}</span><span class="soft">${column.place === 'pick-up' ? 'back' : column.position} · ${seconds(block.endS - block.startS)} s</span></button></li>`)}</ol>` : nothing}
+        <li><i class="wall-spindle is-held"></i>spindle held</li><li><i class="wall-spindle is-c-axis"></i>C axis</li></ul>`}
+      ${rows.length ? html`<ol class="number-key" aria-label="Numbered operations">${rows.map(row => html`<li value=${this.numbers.get(row.block.operationId)}>${this.isQuiet
+        ? html`<p>${words(row)}</p>`
+        : html`<button type="button" class="plain" @click=${() => this.choose(row.block.operationId)}>${words(row)}</button>`}</li>`)}</ol>` : nothing}
     </div>`;
   }
+}
+
+/** Neighbouring lanes of one kind together; they share a heading. */
+function alike(lanes) {
+  const groups = [];
+  for (const lane of lanes) {
+    if (groups.at(-1)?.[0].kind === lane.kind) groups.at(-1).push(lane);
+    else groups.push([lane]);
+  }
+  return groups;
 }
 
 const PATTERNS = [

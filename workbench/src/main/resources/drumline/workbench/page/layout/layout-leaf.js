@@ -5,7 +5,7 @@ import {counted, seconds} from '../format.js';
 import {PageElement} from '../parts/element.js';
 import {empty, failed, loading, problemList} from '../parts/states.js';
 import {say} from '../say.js';
-import {acrossLanes, aside, broken, effect, inOrder, newBreaches, placeOf} from './moves.js';
+import {acrossLanes, aside, broken, effect, inOrder, inTitles, newBreaches, placeOf} from './moves.js';
 import './cycle-wall.js';
 import './drum-view.js';
 import './layout-compare.js';
@@ -38,6 +38,7 @@ class LayoutLeaf extends PageElement {
     this.isPlanning = false;
     this.jobId = null;
     this.isBusy = false;
+    this.turn = 0;
   }
 
   connectedCallback() {
@@ -62,7 +63,10 @@ class LayoutLeaf extends PageElement {
       this.error = null;
       this.jobId = answer.planningJobId ?? this.jobId;
       if (this.jobId) this.isPlanning = true;
-      if (this.moves.length) this.forget();
+      if (this.moves.length && !this.isBusy) {
+        this.forget();
+        say('The inquiry was changed meanwhile; the tried moves are put back.', {isWrong: true});
+      }
     } catch (error) {
       this.error = error;
     }
@@ -87,20 +91,30 @@ class LayoutLeaf extends PageElement {
   pressed(event) {
     if (event.key !== 'Escape' || event.defaultPrevented) return;
     if (this.moves.length) this.putBack();
-    else if (this.chosen) this.chosen = '';
+    else if (this.chosen) this.close();
+  }
+
+  /** Closes the figures; the focus goes back to their block. */
+  close() {
+    const {chosen} = this;
+    this.chosen = '';
+    this.goTo(chosen);
   }
 
   /** Tries moves; while one answer is under way only the last wish waits. */
-  async attempt(moves, words) {
-    this.wish = {moves, words};
-    if (this.isAsking) return;
-    this.isAsking = true;
+  attempt(moves, words) {
+    this.wish = {moves, words, turn: this.turn};
+    this.asking ??= this.ask().finally(() => (this.asking = null));
+    return this.asking;
+  }
+
+  async ask() {
     try {
       while (this.wish) {
-        const {moves: wished, words: said} = this.wish;
+        const {moves: wished, words: said, turn} = this.wish;
         this.wish = null;
         const answer = await send('POST', this.path(['what-if']), {layoutId: this.answer.layoutId, moves: wished});
-        if (this.wish || this.isDropped) continue;
+        if (this.wish || turn !== this.turn) continue;
         this.tried = answer;
         this.dispatchEvent(new CustomEvent('head-changed', {bubbles: true, detail: {head: answer.head, isSaved: false}}));
         if (said) say(this.spoken(said));
@@ -108,14 +122,12 @@ class LayoutLeaf extends PageElement {
     } catch (error) {
       this.wish = null;
       say(`${error.title ?? 'The move could not be tried'}: ${error.detail ?? error.message}`, {isWrong: true});
-    } finally {
-      this.isAsking = false;
     }
   }
 
   spoken(words) {
     const breaches = newBreaches(this.answer, this.tried);
-    return `${words}: ${effect(this.answer, this.tried)}${breaches.length ? `; breaks: ${breaches.map(breach => breach.words).join('; ')}` : '; keeps every rule that held'}. Enter “Keep” or Escape to put back.`;
+    return `${words}: ${effect(this.answer, this.tried)}${breaches.length ? `; breaks ${counted(breaches.length, 'rule', 'rules')}, listed above the wall` : '; keeps every rule that held'}. Keep it, or Escape to put it back.`;
   }
 
   put({operationId, slideId, startS, isDropped}) {
@@ -124,7 +136,8 @@ class LayoutLeaf extends PageElement {
     const move = {operationId, slideId, startS};
     const moves = [...this.moves, move];
     if (isDropped) this.moves = moves;
-    this.attempt(moves, isDropped ? here?.block.title : '');
+    const asked = this.attempt(moves, isDropped ? here?.block.title : '');
+    if (isDropped) asked.then(() => this.goTo(operationId));
   }
 
   giveUpDrag() {
@@ -141,8 +154,7 @@ class LayoutLeaf extends PageElement {
     const {block} = placeOf(this.shown, operationId);
     this.moves = [...this.moves, move];
     await this.attempt(this.moves, `${block.title} ${move.position ? `to position ${move.position}` : move.order ? `to place ${move.order} in its order` : `to ${move.slideId}`}`);
-    await this.updateComplete;
-    this.querySelector('cycle-wall')?.focusBlock(operationId);
+    this.goTo(operationId);
   }
 
   setSpeed({operationId, spindleRevPerMin}) {
@@ -150,22 +162,32 @@ class LayoutLeaf extends PageElement {
     this.attempt(this.moves, `${placeOf(this.shown, operationId)?.block.title} at ${spindleRevPerMin} rev/min`);
   }
 
+  /** Drops the moves, also those whose answer is still under way. */
   forget() {
+    this.wish = null;
+    this.turn += 1;
     this.moves = [];
     this.tried = null;
   }
 
+  /** Puts the focus on a block, once it is drawn where it stands now. */
+  async goTo(operationId) {
+    await this.updateComplete;
+    this.querySelector('cycle-wall')?.focusBlock(operationId);
+  }
+
   putBack() {
-    this.wish = null;
-    this.isDropped = true;
+    const last = this.moves.at(-1);
     this.forget();
     this.dispatchEvent(new CustomEvent('head-changed', {bubbles: true, detail: {head: this.answer.head, isSaved: true}}));
-    setTimeout(() => (this.isDropped = false), 300);
     say('Put back.');
+    if (last) this.goTo(last.operationId);
   }
 
   async keep() {
+    const last = this.moves.at(-1);
     await this.save('POST', '/layout', {moves: this.moves}, 'moves on the layout', 'Kept.');
+    this.goTo(last.operationId);
   }
 
   async pin(pins) {
@@ -246,7 +268,8 @@ class LayoutLeaf extends PageElement {
   }
 
   breach(breach) {
-    return html`<li><b>${breach.words}</b>${breach.reason && !breach.words.includes(breach.reason) ? html` Reason: ${breach.reason}.` : nothing}
+    const words = inTitles(this.answer, breach.words);
+    return html`<li><b>${words}</b>${breach.reason && !breach.words.includes(breach.reason) ? html` Reason: ${breach.reason}.` : nothing}
       ${breach.alsoMoveWords ? html` ${breach.alsoMoveWords}` : nothing}</li>`;
   }
 
@@ -263,7 +286,7 @@ class LayoutLeaf extends PageElement {
         ${this.view === 'compare' ? nothing : this.findings()}
       </div>
       ${this.chosen && this.view !== 'compare' ? html`<operation-panel .inquiryId=${this.inquiryId} .units=${this.units} .answer=${this.shown} .operationId=${this.chosen} .revision=${this.answer.revision}
-        @put-away=${() => (this.chosen = '')} @pin=${event => this.pin(event.detail)} @speed=${event => this.setSpeed(event.detail)} @chosen=${event => (this.chosen = event.detail.operationId)}></operation-panel>` : nothing}
+        @put-away=${() => this.close()} @pin=${event => this.pin(event.detail)} @speed=${event => this.setSpeed(event.detail)} @chosen=${event => (this.chosen = event.detail.operationId)}></operation-panel>` : nothing}
     </div>`;
   }
 

@@ -46,6 +46,12 @@ export function effect(before, after) {
   return `cycle ${after.cycle.cycleS.toFixed(2)} s, ${words}`;
 }
 
+/** Words with the operations called by their titles instead of their short names. */
+export function inTitles(answer, words) {
+  const titles = new Map(answer.columns.flatMap(column => column.lanes).flatMap(lane => lane.blocks).map(block => [block.operationId, block.title]));
+  return words.replace(/[a-z0-9]+(?:-[a-z0-9]+)+/gi, name => titles.get(name) ?? name);
+}
+
 /** Rules that do not hold, with every breach. */
 export function broken(answer) {
   return answer.findings.filter(finding => !finding.isKept);

@@ -98,7 +98,7 @@ class OperationPanel extends PageElement {
 
   known({operation, limits, places, before, after}) {
     return html`
-      ${limits.length ? html`<h3>Loads against limits</h3><ul class="panel-limits">${limits.map(limit => html`<li title=${limit.source}><span>${limit.words}</span><span class="figure">${limit.figure} <span class="soft">of ${limit.limit}</span></span>
+      ${limits.length ? html`<h3>Loads against limits</h3><ul class="panel-limits">${limits.map(limit => html`<li title=${limit.source}><span class="limit-words"><span>${limit.words}</span><span class="figure">${limit.figure} <span class="soft">of ${limit.limit}</span></span></span>
         <span class="limit-bar"><i class="limit ${limit.usedPct > 100 ? 'is-wrong' : ''}" ${laid({width: `${Math.min(100, limit.usedPct)}%`})}></i></span><span class="figure ${limit.usedPct > 100 ? 'wrong' : ''}">${fixed(limit.usedPct, 0)}<span class="unit">%</span></span></li>`)}</ul>` : nothing}
       <h3>Figures</h3><dl class="panel-figures">
         <dt>Tool</dt><dd>${operation.toolLabel}<span class="under">${operation.toolMaterial}</span></dd>
@@ -114,10 +114,13 @@ class OperationPanel extends PageElement {
       ${operation.sources?.length ? html`<details><summary>Where the figures come from</summary><ul>${operation.sources.map(source => html`<li>${source}</li>`)}</ul></details>` : nothing}`;
   }
 
+  /** Operations that stand before or after this one, those with one reason together. */
   orders(words, rules) {
-    return rules.length
-      ? html`<h3>${words}</h3><ul class="panel-orders">${rules.map(rule => html`<li><button type="button" class="plain" @click=${() => this.tell('chosen', {operationId: rule.operationId})}>${placeOf(this.answer, rule.operationId)?.block.title ?? rule.operationId}</button> <span class="soft">${rule.reason}</span></li>`)}</ul>`
-      : nothing;
+    if (!rules.length) return nothing;
+    const byReason = new Map();
+    for (const rule of rules) byReason.set(rule.reason, [...(byReason.get(rule.reason) ?? []), rule.operationId]);
+    return html`<h3>${words}</h3><ul class="panel-orders">${[...byReason].map(([reason, operations]) => html`<li>${operations.map((operationId, at) => html`${at ? ', ' : ''}<button type="button" class="plain"
+      @click=${() => this.tell('chosen', {operationId})}>${placeOf(this.answer, operationId)?.block.title ?? operationId}</button>`)} <span class="under">${reason}</span></li>`)}</ul>`;
   }
 }
 

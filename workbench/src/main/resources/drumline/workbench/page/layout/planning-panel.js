@@ -7,6 +7,7 @@ import {problemList} from '../parts/states.js';
 import {say} from '../say.js';
 
 const CHART = {width: 460, height: 120, left: 46, right: 10, top: 10, bottom: 20};
+const CLOCK_MS = 500;
 const ENDED = ['done', 'cancelled', 'failed'];
 
 /** Form and progress of a planning job. Says "planned" with the job when it ends, "put-away" when closed. */
@@ -31,7 +32,14 @@ class PlanningPanel extends PageElement {
 
   disconnectedCallback() {
     super.disconnectedCallback();
+    clearInterval(this.clock);
     this.stopListening?.();
+  }
+
+  /** Seconds the job has run, or ran. */
+  get ranS() {
+    const {startedAt, endedAt} = this.job ?? {};
+    return startedAt ? Math.max(0, ((endedAt ? Date.parse(endedAt) : Date.now()) - Date.parse(startedAt)) / 1000) : 0;
   }
 
   willUpdate(changed) {
@@ -41,6 +49,8 @@ class PlanningPanel extends PageElement {
   follow(jobId) {
     this.stopListening?.();
     this.courses = new Map();
+    clearInterval(this.clock);
+    this.clock = setInterval(() => this.requestUpdate(), CLOCK_MS);
     this.stopListening = listen(`/jobs/${encodeURIComponent(jobId)}/events`, {
       job: job => this.take(job),
       progress: progress => this.note(progress),
@@ -61,6 +71,7 @@ class PlanningPanel extends PageElement {
   }
 
   ended(job) {
+    clearInterval(this.clock);
     this.stopListening?.();
     this.job = job;
     this.dispatchEvent(new CustomEvent('planned', {detail: job}));
@@ -95,7 +106,8 @@ class PlanningPanel extends PageElement {
       ${this.isRunning ? this.progress() : this.form()}
       ${this.error ? html`<p class="wrong" role="alert">${this.error.title}: ${this.error.detail}</p>` : nothing}
       ${this.error?.problems?.length ? problemList(this.error.problems) : nothing}
-      ${this.job && ENDED.includes(this.job.state) ? html`<p role="status">${this.job.words}</p>${this.job.problems.length ? problemList(this.job.problems) : nothing}${this.courses.size ? this.charts() : nothing}` : nothing}
+      ${this.job && ENDED.includes(this.job.state) ? html`<p role="status">${this.job.words}</p>${this.job.state === 'failed' && this.job.problems.length ? problemList(this.job.problems) : nothing}
+        ${this.courses.size ? html`<details><summary>How the search went</summary>${this.charts()}</details>` : nothing}` : nothing}
     </section>`;
   }
 
@@ -114,7 +126,7 @@ class PlanningPanel extends PageElement {
     const {job} = this;
     const last = [...this.courses.values()].map(course => course.at(-1));
     return html`<div class="planning-progress" role="status" aria-live="off">
-      <div><h2>${job.state === 'queued' ? `Waiting for ${counted(job.aheadCount, 'other plan', 'other plans')}` : 'Planning'}</h2>
+      <div><h2>${job.state === 'queued' ? `Waiting for ${counted(job.aheadCount, 'other plan', 'other plans')}` : html`Planning since <span class="figure">${this.ranS.toFixed(0)}</span><span class="unit">s</span>, effort <span class="figure">${job.seconds}</span><span class="unit">s</span>`}</h2>
         ${last.map(one => html`<p><b>${one.machineName}</b> best so far <b class="figure">${one.bestS ? seconds(one.bestS) : 'none yet'}</b>${one.bestS ? html`<span class="unit">s</span>` : nothing},
           bound <b class="figure">${seconds(one.boundS)}</b><span class="unit">s</span>${one.bestS ? `, gap ${((100 * (one.bestS - one.boundS)) / one.bestS).toFixed(1)} %` : ''}</p>`)}
         <p><button type="button" class="main" @click=${() => this.stop()}>Stop and keep the best</button></p></div>
@@ -127,7 +139,7 @@ class PlanningPanel extends PageElement {
 
   chart(name, course) {
     const {width, height, left, right, top, bottom} = CHART;
-    const endS = Math.max(1, course.at(-1)?.elapsedS ?? 1);
+    const endS = Math.max(1, this.ranS, course.at(-1)?.elapsedS ?? 1);
     const values = course.flatMap(one => [one.bestS, one.boundS]).filter(Boolean);
     if (!values.length) return nothing;
     const low = Math.min(...values);

@@ -4,6 +4,7 @@
 const FONT = '12px "Liberation Sans", Arial, Helvetica, "Nimbus Sans", Roboto, sans-serif';
 const LINE_PX = 15;
 const PADDING_PX = 8;
+const MOST_UPRIGHT_LINES = 2;
 
 let context;
 
@@ -19,14 +20,29 @@ export function textWidth(text) {
  * even a number does.
  */
 export function labelKind(title, widthPx, heightPx) {
-  const length = textWidth(title) * 1.04;
-  if (heightPx >= LINE_PX && length <= (widthPx - PADDING_PX) * Math.floor((heightPx - 1) / LINE_PX) * 0.85 && longestWord(title) <= widthPx - PADDING_PX) return 'across';
-  if (widthPx >= LINE_PX && length <= (heightPx - PADDING_PX) * Math.min(3, Math.floor((widthPx - 4) / LINE_PX)) * 0.92) return 'upright';
+  const lines = wrapped(blockWords(title), widthPx - PADDING_PX);
+  if (lines * LINE_PX <= heightPx - 1) return 'across';
+  const upright = wrapped(blockWords(title), heightPx - PADDING_PX);
+  if (upright <= MOST_UPRIGHT_LINES && upright * LINE_PX <= widthPx - 2) return 'upright';
   return heightPx >= LINE_PX - 2 ? 'number' : 'bare';
 }
 
-function longestWord(title) {
-  return Math.max(...title.split(' ').map(textWidth));
+/** How many lines words take within a width; infinite where one word is too long. */
+function wrapped(words, widthPx) {
+  let lines = 1;
+  let line = '';
+  for (const word of words.split(' ')) {
+    if (textWidth(word) > widthPx) return Infinity;
+    const longer = line ? `${line} ${word}` : word;
+    if (textWidth(longer) > widthPx) lines += 1;
+    line = textWidth(longer) > widthPx ? word : longer;
+  }
+  return lines;
+}
+
+/** A title as it breaks in a block: a count sign and a unit stay with their figure. */
+export function blockWords(title) {
+  return title.replace(/× (?=\S)/g, '×\u00a0').replace(/(\d) (?=mm$|in$|×)/g, '$1\u00a0');
 }
 
 /** Steps between lines of the time axis: 1, 2 or 5 times a power of ten, at least so many px apart. */

@@ -1,0 +1,2 @@
+/** The cycle wall and its other views in a real browser. */
+package drumline.workbench.wall;
