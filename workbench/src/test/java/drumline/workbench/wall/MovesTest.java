@@ -143,7 +143,8 @@ class MovesTest {
     assertThat(page.locator(".wall-ghost")).hasCount(0);
     assertThat(page.locator(".try-line .figure")).containsText("cycle");
     assertThat(
-            page.locator("[data-slide='" + target + "'] [data-operation='" + first.operationId() + "']"))
+            page.locator(
+                "[data-slide='" + target + "'] [data-operation='" + first.operationId() + "']"))
         .hasCount(1);
     assertThat(page.locator(".operation-panel")).hasCount(0);
     button(page, "Put back").click();

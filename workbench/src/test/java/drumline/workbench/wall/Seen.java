@@ -9,7 +9,8 @@ import java.util.stream.StreamSupport;
 /** Reads the server's answer about a layout. */
 final class Seen {
   /** An operation with the column and slide in which it stands. */
-  record Standing(String operationId, String title, int position, String slideId, int columnCount) {}
+  record Standing(
+      String operationId, String title, int position, String slideId, int columnCount) {}
 
   private Seen() {}
 

@@ -11,6 +11,7 @@ const AXIS_PX = 44;
 const STRIP_PX = 15;
 const COLUMN_PADDING_PX = 6;
 const DRAG_PX = 5;
+const PAPER_PX = 990;
 const LANE_WORDS = {cross: 'cross', end: 'end', back: 'back'};
 
 /**
@@ -37,8 +38,10 @@ class CycleWall extends PageElement {
 
   connectedCallback() {
     super.connectedCallback();
-    this.sizes = new ResizeObserver(([entry]) => (this.widthPx = entry.contentRect.width));
+    this.sizes = new ResizeObserver(([entry]) => (this.screenPx = entry.contentRect.width) && this.fit());
     this.sizes.observe(this);
+    this.whileShown(window, 'beforeprint', () => this.fit(PAPER_PX));
+    this.whileShown(window, 'afterprint', () => this.fit());
     this.whileShown(window, 'pointermove', event => this.dragged(event));
     this.whileShown(window, 'pointerup', event => this.released(event));
     this.whileShown(window, 'pointercancel', () => this.giveUp());
@@ -48,6 +51,12 @@ class CycleWall extends PageElement {
   disconnectedCallback() {
     super.disconnectedCallback();
     this.sizes?.disconnect();
+  }
+
+  /** Lays the wall out for a width: that of the window, or of the paper while it is printed. */
+  fit(paperPx = null) {
+    this.paperPx = paperPx ?? (matchMedia('print').matches ? this.paperPx : null);
+    this.widthPx = this.paperPx ?? this.screenPx;
   }
 
   get workS() {
@@ -117,7 +126,7 @@ class CycleWall extends PageElement {
   }
 
   slack(column) {
-    const heightPx = column.slackS * this.pxPerS;
+    const heightPx = Math.min(column.slackS, this.lengthS - column.busyS) * this.pxPerS;
     return column.isGoverning || heightPx < 14
       ? nothing
       : html`<span class="wall-slack" ${laid({top: `${column.busyS * this.pxPerS}px`, height: `${heightPx}px`})}><span>${seconds(column.slackS)}</span></span>`;

@@ -85,7 +85,7 @@ class LayoutCompare extends PageElement {
         <tbody>${comparison.figures.map(figure => html`<tr><th scope="row">${figure.words} <span class="unit">${figure.unit}</span></th><td class="num">${fixed(figure.one, digits(figure))}</td><td class="num">${fixed(figure.other, digits(figure))}</td>
           <td class="num">${figure.one === null || figure.other === null ? '–' : fixed(figure.other - figure.one, digits(figure))}</td></tr>`)}</tbody></table>
       ${wall('One', one)}${wall('Other', other)}
-      <section class="below"><h2>${comparison.differences.length ? `${counted(comparison.differences.length, 'operation stands', 'operations stand')} elsewhere or run at another speed` : 'No operation stands elsewhere'}</h2>
+      <section class="below"><h2>${comparison.differences.length ? `${counted(comparison.differences.length, 'operation stands elsewhere or runs', 'operations stand elsewhere or run')} at another speed` : 'No operation stands elsewhere'}</h2>
       ${comparison.differences.length ? html`<table><thead><tr><th>Operation</th><th>One</th><th>Other</th><th class="num">One rev/min</th><th class="num">Other rev/min</th></tr></thead><tbody>${comparison.differences.map(
         difference => html`<tr><th scope="row">${difference.title}</th><td>${difference.oneSlideId ?? '–'}</td><td>${difference.otherSlideId ?? '–'}</td><td class="num">${fixed(difference.oneRevPerMin, 0)}</td><td class="num">${fixed(difference.otherRevPerMin, 0)}</td></tr>`)}</tbody></table>` : nothing}</section>`;
   }

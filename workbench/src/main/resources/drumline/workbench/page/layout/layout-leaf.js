@@ -16,11 +16,12 @@ import './planning-panel.js';
 const VIEWS = [['wall', 'Wall'], ['drum', 'Drum from the front'], ['table', 'Table'], ['compare', 'Compare']];
 const LEAST_PX_PER_S = 4;
 const MOST_PX_PER_S = 400;
+const PAPER_PX = 400;
 
 class LayoutLeaf extends PageElement {
   static properties = {
     inquiryId: {}, units: {}, revision: {type: Number}, answer: {state: true}, tried: {state: true}, moves: {state: true}, error: {state: true},
-    chosen: {state: true}, view: {state: true}, zoom: {state: true}, isPlanning: {state: true}, jobId: {state: true}, isBusy: {state: true},
+    chosen: {state: true}, view: {state: true}, zoom: {state: true}, isPlanning: {state: true}, jobId: {state: true}, isBusy: {state: true}, isOnPaper: {state: true},
   };
 
   constructor() {
@@ -38,12 +39,15 @@ class LayoutLeaf extends PageElement {
     this.isPlanning = false;
     this.jobId = null;
     this.isBusy = false;
+    this.isOnPaper = false;
     this.turn = 0;
   }
 
   connectedCallback() {
     super.connectedCallback();
     this.whileShown(window, 'resize', () => this.requestUpdate());
+    this.whileShown(window, 'beforeprint', () => (this.isOnPaper = true));
+    this.whileShown(window, 'afterprint', () => (this.isOnPaper = false));
     this.whileShown(this, 'keydown', event => this.pressed(event));
   }
 
@@ -78,9 +82,9 @@ class LayoutLeaf extends PageElement {
   }
 
   get pxPerS() {
-    if (this.zoom) return this.zoom;
+    if (this.zoom && !this.isOnPaper) return this.zoom;
     const work = Math.max(1, this.shown?.cycle?.workS ?? 1, ...(this.shown?.columns ?? []).map(column => column.busyS));
-    return Math.max(LEAST_PX_PER_S, Math.min(MOST_PX_PER_S, Math.max(440, window.innerHeight - 480) / work));
+    return Math.max(LEAST_PX_PER_S, Math.min(MOST_PX_PER_S, (this.isOnPaper ? PAPER_PX : Math.max(440, window.innerHeight - 480)) / work));
   }
 
   zoomBy(factor) {
@@ -227,7 +231,7 @@ class LayoutLeaf extends PageElement {
     const isNone = this.answer.state === 'none';
     return html`
       ${this.tools(isNone)}
-      ${this.isPlanning || isNone ? html`<planning-panel .inquiryId=${this.inquiryId} .jobId=${this.jobId} .machineName=${this.answer.machine?.name ?? ''}
+      ${this.isPlanning || isNone ? html`<planning-panel .inquiryId=${this.inquiryId} .isAlone=${isNone} .jobId=${this.jobId} .machineName=${this.answer.machine?.name ?? ''}
         @planned=${event => this.planned(event.detail)} @put-away=${() => (this.isPlanning = false)}></planning-panel>` : nothing}
       ${this.answer.state === 'outdated' ? html`<p class="layout-note" role="status">The inquiry was changed after this layout was made. It is shown with the inquiry as it is now; plan again for a bound.</p>` : nothing}
       ${this.moves.length || this.tried ? this.tryLine() : nothing}

@@ -12,11 +12,12 @@ const ENDED = ['done', 'cancelled', 'failed'];
 
 /** Form and progress of a planning job. Says "planned" with the job when it ends, "put-away" when closed. */
 class PlanningPanel extends PageElement {
-  static properties = {inquiryId: {}, jobId: {}, machineName: {}, machines: {state: true}, job: {state: true}, courses: {state: true}, error: {state: true}};
+  static properties = {inquiryId: {}, isAlone: {type: Boolean}, jobId: {}, machineName: {}, machines: {state: true}, job: {state: true}, courses: {state: true}, error: {state: true}};
 
   constructor() {
     super();
     this.inquiryId = '';
+    this.isAlone = false;
     this.jobId = null;
     this.machineName = '';
     this.machines = [];
@@ -118,7 +119,7 @@ class PlanningPanel extends PageElement {
       <label>Effort <span class="unit">s</span><input name="seconds" type="number" min="0.5" max="3600" step="any" value="20" required></label>
       <label>Seed<input name="seed" type="number" min="0" step="1" value="1" required></label>
       <button class="main">Plan</button>
-      <button type="button" class="plain" @click=${() => this.dispatchEvent(new CustomEvent('put-away'))}>Close</button>
+      ${this.isAlone ? nothing : html`<button type="button" class="plain" @click=${() => this.dispatchEvent(new CustomEvent('put-away'))}>Close</button>`}
       <p class="small soft">The same machine, effort and seed give the same layout. Pins are kept.</p></form>`;
   }
 

@@ -42,7 +42,7 @@ function wrapped(words, widthPx) {
 
 /** A title as it breaks in a block: a count sign and a unit stay with their figure. */
 export function blockWords(title) {
-  return title.replace(/× (?=\S)/g, '×\u00a0').replace(/(\d) (?=mm$|in$|×)/g, '$1\u00a0');
+  return title.replace(/× (?=\S)/g, '×\u00a0').replace(/(\d) (?=mm$|in$|×)/g, '$1\u00a0').replace(/(\d) of (\d)/, '$1\u00a0of\u00a0$2');
 }
 
 /** Steps between lines of the time axis: 1, 2 or 5 times a power of ten, at least so many px apart. */
