@@ -12,6 +12,7 @@ import com.microsoft.playwright.options.BoundingBox;
 import com.microsoft.playwright.options.ColorScheme;
 import drumline.workbench.wall.Seen.Standing;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.AfterEach;
@@ -61,13 +62,11 @@ class MovesTest {
   }
 
   @Test
-  void aMoveByKeysAloneIsTriedPutBackKeptAndUndone() {
+  void aMoveByKeysAloneIsTriedAndPutBack() {
     Page page = window.wall(ColorScheme.LIGHT);
     JsonNode before = window.layout();
     Standing first = Seen.standings(before).get(0);
-    int next = before.get("columns").get(first.columnCount()).get("position").asInt();
-    Map<String, Object> move = Map.of("operationId", first.operationId(), "position", next);
-    JsonNode expected = window.whatIf(move);
+    JsonNode expected = window.whatIf(toNextPosition(before, first));
     long broken = Seen.breachCount(expected) - Seen.breachCount(before);
 
     tabTo(page, first.operationId());
@@ -90,15 +89,28 @@ class MovesTest {
     assertThat(line).hasCount(0);
     assertThat(page.locator(".head-figures .big").first()).hasText(Seen.cycle(before));
     assertThat(block(page, first.operationId())).isFocused();
+    page.keyboard().press("Shift+ArrowRight");
+    assertThat(line).containsText("cycle " + Seen.cycle(expected) + " s");
+  }
 
+  @Test
+  void aKeptMoveIsUndoneAndRedone() {
+    Page page = window.wall(ColorScheme.LIGHT);
+    JsonNode before = window.layout();
+    Standing first = Seen.standings(before).get(0);
+    Map<String, Object> move = toNextPosition(before, first);
+    JsonNode expected = window.whatIf(move);
+
+    tabTo(page, first.operationId());
     page.keyboard().press("Shift+ArrowRight");
     assertThat(button(page, "Keep")).isEnabled();
     button(page, "Keep").focus();
     page.keyboard().press("Enter");
-    assertThat(line).hasCount(0);
+    assertThat(page.locator(".try-line")).hasCount(0);
+    assertThat(block(page, first.operationId())).isFocused();
     JsonNode kept = window.layout();
     assertThat(kept.get("revision").asInt()).isGreaterThan(before.get("revision").asInt());
-    assertThat(Seen.standing(kept, first.operationId()).position()).isEqualTo(next);
+    assertThat(Seen.standing(kept, first.operationId()).position()).isEqualTo(move.get("position"));
     assertThat(Seen.cycle(kept)).isEqualTo(Seen.cycle(expected));
 
     button(page, "Undo").click();
@@ -111,18 +123,29 @@ class MovesTest {
   }
 
   @Test
-  void arrowsGoFromBlockToBlock() {
+  void arrowsGoFromBlockToBlockAndShiftWithSToTheOtherSlide() {
     Page page = window.wall(ColorScheme.LIGHT);
-    Standing first = Seen.standings(window.layout()).get(0);
+    JsonNode layout = window.layout();
+    Standing first = Seen.standings(layout).get(0);
+    Standing beside =
+        Seen.standings(layout).stream()
+            .filter(standing -> standing.position() != first.position())
+            .findFirst()
+            .orElseThrow();
     tabTo(page, first.operationId());
     page.keyboard().press("ArrowRight");
-    assertThat(page.locator("[data-position='2'] .block:focus")).hasCount(1);
+    assertThat(focusedIn(page, beside.position())).hasCount(1);
     page.keyboard().press("ArrowLeft");
-    assertThat(page.locator("[data-position='1'] .block:focus")).hasCount(1);
-    page.keyboard().press("Shift+s");
-    assertThat(page.locator(".try-line, .said")).not().hasCount(0);
+    assertThat(focusedIn(page, first.position())).hasCount(1);
+
+    block(page, first.operationId()).focus();
+    String other = slideBeside(layout.get("columns").get(first.columnCount() - 1), first);
+    JsonNode expected = window.whatIf(Map.of("operationId", first.operationId(), "slideId", other));
+    page.keyboard().press("Shift+S");
+    assertThat(page.locator(".try-line")).containsText("cycle " + Seen.cycle(expected) + " s");
+    assertThat(slideOf(page, first)).hasCount(0);
     page.keyboard().press("Escape");
-    assertThat(page.locator(".try-line")).hasCount(0);
+    assertThat(slideOf(page, first)).isVisible();
   }
 
   @Test
@@ -169,6 +192,21 @@ class MovesTest {
     assertThat(pin).hasAttribute("aria-pressed", "false");
     assertThat(block(page, first.operationId()).locator(".block-pin")).hasCount(0);
     assertThat(window.layout().get("pins")).isEmpty();
+  }
+
+  private static Locator focusedIn(Page page, int position) {
+    return page.locator("[data-position='" + position + "'] .block:focus");
+  }
+
+  private static String slideBeside(JsonNode column, Standing standing) {
+    List<String> slides = column.get("lanes").findValuesAsText("slideId");
+    assertThat(slides).hasSizeGreaterThan(1);
+    return slides.get((slides.indexOf(standing.slideId()) + 1) % slides.size());
+  }
+
+  private static Map<String, Object> toNextPosition(JsonNode layout, Standing standing) {
+    JsonNode next = layout.get("columns").get(standing.columnCount());
+    return Map.of("operationId", standing.operationId(), "position", next.get("position").asInt());
   }
 
   private static Locator slideOf(Page page, Standing standing) {
