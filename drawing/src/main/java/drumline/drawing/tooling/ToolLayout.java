@@ -96,7 +96,8 @@ public final class ToolLayout {
         new Box(BIND_MM, MARGIN_MM, WIDTH_MM - BIND_MM - MARGIN_MM, HEIGHT_MM - 2 * MARGIN_MM));
     for (int i = 0; i < here.size(); i++) {
       double x = BIND_MM + GAP_MM + (i % COLUMNS) * (cellWidth() + GAP_MM);
-      double y = MARGIN_MM + GAP_MM + (i / COLUMNS) * (cellHeight() + GAP_MM);
+      int row = i / COLUMNS;
+      double y = MARGIN_MM + GAP_MM + row * (cellHeight() + GAP_MM);
       frame(pen, here.get(i), new Box(x, y, cellWidth(), cellHeight()), scale);
     }
     TitleBlock.draw(

@@ -147,7 +147,7 @@ class RouteTranslatorTest {
         .contains("1-end pushes with 4000 N at most")
         .contains("a feed force of 9000 N")
         .contains("Maybe");
-    assertThat(result.problems().get(5).found()).contains("1-cross cannot have POLYGON_DRIVE");
+    assertThat(result.problems().get(5).found()).contains("1-cross cannot have polygon drive");
   }
 
   @Test
