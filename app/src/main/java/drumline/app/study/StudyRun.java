@@ -6,7 +6,6 @@ import drumline.app.layout.LaidOut;
 import drumline.app.layout.LayoutBench;
 import drumline.app.range.CuttingRange;
 import drumline.app.range.RangeRun;
-import drumline.cycle.spindle.GripDiameters;
 import drumline.planner.api.Cancel;
 import drumline.planner.api.Planner;
 import drumline.planner.api.PlannerSettings;
@@ -28,13 +27,11 @@ public final class StudyRun {
   private final Inquiry inquiry;
   private final Machine machine;
   private final PlannerSettings settings;
-  private final GripDiameters diameters;
 
   private StudyRun(Inquiry inquiry, Machine machine, PlannerSettings settings) {
     this.inquiry = inquiry;
     this.machine = machine;
     this.settings = settings;
-    this.diameters = GripDiameters.of(inquiry.part(), inquiry.bar());
   }
 
   /**
