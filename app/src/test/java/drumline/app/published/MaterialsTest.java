@@ -93,7 +93,7 @@ class MaterialsTest {
   void specificForceIsTheSpecificEnergyOfItsFamily() {
     List<String> seen = new ArrayList<>();
     for (FigureTable.Row row : rows("specific-energy.csv")) {
-      for (String word : row.text("materials").split(" ")) {
+      for (String word : row.text("materials").split(" ", -1)) {
         Material material = ALL.get(word.replace('_', ' '));
         seen.add(material.name());
         assertThat(kcMpa(material, 0.1) / 1000)
