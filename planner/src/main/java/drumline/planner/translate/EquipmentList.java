@@ -33,7 +33,7 @@ final class EquipmentList {
     Map<String, Integer> limits = new HashMap<>();
     machine
         .cost()
-        .mostOptions()
+        .mostOptionsCount()
         .forEach((kind, most) -> limits.put(names.getOrDefault(kind, kind.name()), most));
     return new EquipmentRules(options, limits);
   }

@@ -21,17 +21,20 @@ import org.junit.jupiter.api.Test;
 /** What a machine's spindles change, and the tables that rules work with. */
 class MachineSpeedsTest {
   private static final Allowances SHIPPED = Allowances.shipped();
-  private static final Inquiry INQUIRY =
-      Asked.piece(
-              """
-              length: 20 mm ±0.2
-              outside:
-              - {id: body, to: 20 mm, diameter: 22 mm h8}
-              front-bore:
-              - {id: fine, depth: 12 mm, diameter: 1.5 mm, bottom: drill-point}
-              """)
-          .in("CuZn39Pb3")
-          .inquiry();
+  private static final Inquiry INQUIRY = piece("CuZn39Pb3");
+
+  private static Inquiry piece(String material) {
+    return Asked.piece(
+            """
+            length: 20 mm ±0.2
+            outside:
+            - {id: body, to: 20 mm, diameter: 22 mm h8}
+            front-bore:
+            - {id: fine, depth: 12 mm, diameter: 1.5 mm, bottom: drill-point}
+            """)
+        .in(material)
+        .inquiry();
+  }
 
   private static Machine machine(String name) {
     return INQUIRY.machines().stream().filter(m -> m.name().equals(name)).findFirst().orElseThrow();
@@ -104,8 +107,9 @@ class MachineSpeedsTest {
   /** By hand: v = C / T^n, n = 1000·v / (π·d), never below the window, never above what it was. */
   @Test
   void edgesLastAsLongAsADrumAsks() {
-    Route route = RouteDerivation.derive(INQUIRY);
-    Route adapted = MachineRoute.adapt(route, machine("drum-6x32"), INQUIRY, SHIPPED);
+    Inquiry inquiry = piece("X8CrNiS18-9");
+    Route route = RouteDerivation.derive(inquiry);
+    Route adapted = MachineRoute.adapt(route, machine("drum-6x32"), inquiry, SHIPPED);
     double lifeMin = SHIPPED.value("drumLife");
     int slowed = 0;
     for (Operation before : route.operations()) {
@@ -130,7 +134,7 @@ class MachineSpeedsTest {
             .filter(m -> m.kind() == Machine.Kind.TWIN_SPINDLE)
             .findFirst()
             .orElseThrow();
-    Route alone = MachineRoute.adapt(route, lathe, INQUIRY, SHIPPED);
+    Route alone = MachineRoute.adapt(route, lathe, inquiry, SHIPPED);
     assertThat(alone.operation("body-rough-turn").cut().highestRevPerMin())
         .as("where one tool cuts, its speed is its own affair")
         .isEqualTo(route.operation("body-rough-turn").cut().highestRevPerMin());

@@ -123,7 +123,7 @@ public final class DoubleIndexing {
     Map<Equipment, BigDecimal> prices = new HashMap<>();
     cost.optionPrices().forEach((kind, price) -> prices.put(kind, price.add(price)));
     Map<Equipment, Integer> limits = new HashMap<>();
-    cost.mostOptions().forEach((kind, most) -> limits.put(kind, most / 2));
+    cost.mostOptionsCount().forEach((kind, most) -> limits.put(kind, most / 2));
     return new MachineCost(
         cost.currency(),
         cost.price(),

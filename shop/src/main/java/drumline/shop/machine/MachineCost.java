@@ -9,8 +9,8 @@ import java.util.Map;
  * @param currency ISO 4217 code
  * @param price price as quoted without options
  * @param optionPrices price of each piece of equipment, for one slide
- * @param mostOptions most slides of the machine that can be fitted with a piece of equipment; no
- *     limit where absent
+ * @param mostOptionsCount most slides of the machine that can be fitted with a piece of equipment;
+ *     no limit where absent
  * @param hourRate full cost of a running hour without labour
  * @param setUpH hours to set up for a new piece
  * @param machinesPerOperatorCount machines that one person looks after
@@ -20,7 +20,7 @@ public record MachineCost(
     String currency,
     BigDecimal price,
     Map<Equipment, BigDecimal> optionPrices,
-    Map<Equipment, Integer> mostOptions,
+    Map<Equipment, Integer> mostOptionsCount,
     BigDecimal hourRate,
     double setUpH,
     double machinesPerOperatorCount,
@@ -29,7 +29,7 @@ public record MachineCost(
   /** Copies the maps. */
   public MachineCost {
     optionPrices = Map.copyOf(optionPrices);
-    mostOptions = Map.copyOf(mostOptions);
+    mostOptionsCount = Map.copyOf(mostOptionsCount);
   }
 
   /** The cost of a machine that takes its options on every slide. */

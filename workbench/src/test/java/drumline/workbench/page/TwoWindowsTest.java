@@ -33,9 +33,9 @@ class TwoWindowsTest {
       assertThat(other.locator(".both")).containsText("# first thought");
       button(other, "Keep mine").click();
       assertThat(other.locator("dialog")).hasCount(0);
+      assertThat(one.locator("textarea")).hasValue(mine);
       assertThat(textOf(bench, id)).isEqualTo(mine);
 
-      assertThat(one.locator("textarea")).hasValue(mine);
       write(other, "# second thought");
       save(one, "# theirs again");
       assertThat(other.locator(".missed")).isVisible();
