@@ -45,6 +45,7 @@ public final class Door implements Handler {
     }
     long length = ctx.req().getContentLengthLong();
     if (length > MOST_BYTES) {
+      DroppedBody.of(ctx);
       refuse(HttpStatus.CONTENT_TOO_LARGE, "too-large", "Allowed are 10 MB.");
       return;
     }

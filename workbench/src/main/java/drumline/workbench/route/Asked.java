@@ -8,6 +8,7 @@ import com.fasterxml.jackson.databind.exc.UnrecognizedPropertyException;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import drumline.workbench.door.Door;
 import drumline.workbench.door.DoorRefusal;
+import drumline.workbench.door.DroppedBody;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
 import java.io.IOException;
@@ -61,6 +62,7 @@ public final class Asked {
     try {
       byte[] bytes = ctx.req().getInputStream().readNBytes(Door.MOST_BYTES + 1);
       if (bytes.length > Door.MOST_BYTES) {
+        DroppedBody.of(ctx);
         throw new DoorRefusal(HttpStatus.CONTENT_TOO_LARGE, "too-large", "Allowed are 10 MB.");
       }
       return bytes;
