@@ -6,11 +6,13 @@ import drumline.app.answer.InquiryText;
 import drumline.app.answer.ListedInquiry;
 import drumline.app.answer.RevisionLine;
 import drumline.app.answer.RevisionText;
+import drumline.app.ask.ImportStep;
 import drumline.app.shelf.KeptText;
 import drumline.app.shelf.Shelves;
 import drumline.intake.edit.RefusedEditException;
 import drumline.intake.edit.TextEdit;
 import drumline.intake.edit.TextEdits;
+import drumline.shop.problem.Problem;
 import drumline.store.entry.InquiryFilter;
 import drumline.store.entry.Revision;
 import drumline.store.entry.RevisionEntry;
@@ -78,6 +80,23 @@ public final class InquiryFolder {
     Shelves.State state = shelves.state(String.valueOf(revision.id()));
     shelves.tell(state);
     return heads.text(state);
+  }
+
+  /**
+   * A new inquiry from a solid model; what the model does not say is marked in its text.
+   *
+   * @throws DeskRefusal if no turned piece is found in it
+   */
+  public InquiryText createFromStep(byte[] file) {
+    ImportStep step = ImportStep.bytes("solid.step", file, false, 0);
+    String text =
+        step.findText()
+            .orElseThrow(
+                () ->
+                    DeskRefusal.of(
+                        DeskRefusal.Kind.REFUSED,
+                        String.join(" ", step.problems().stream().map(Problem::toLine).toList())));
+    return create(new NewInquiry("text", null, null, text, null));
   }
 
   private KeptText titled(String text, NewInquiry wish) {

@@ -77,9 +77,8 @@ public final class InquiryRoutes {
   }
 
   private void importStep(Context ctx) {
-    Asked.bytes(ctx);
-    throw DeskRefusal.of(
-        DeskRefusal.Kind.NOT_YET, "STEP files cannot be read yet; begin with the template.");
+    InquiryText made = folder().createFromStep(Asked.bytes(ctx));
+    ctx.status(HttpStatus.CREATED).header("Location", INQUIRIES + "/" + made.id()).json(made);
   }
 
   private void save(Context ctx) {

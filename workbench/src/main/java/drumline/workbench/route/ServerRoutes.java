@@ -76,7 +76,7 @@ public final class ServerRoutes {
             "user",
             desk.settings().user(),
             "engines",
-            Map.of("step", "missing", "runOff", "missing", "pdf", "missing", "xlsx", "missing"),
+            Map.of("step", "there", "runOff", "missing", "pdf", "missing", "xlsx", "missing"),
             "mostParallelJobsCount",
             desk.settings().mostParallelJobsCount(),
             "mostUploadKb",

@@ -104,7 +104,7 @@ class DoorTest {
                 .request("/api/v1/import/step")
                 .POST(BodyPublishers.ofByteArray(new byte[LIMIT / 2]))
                 .build());
-    assertThat(within.status()).isEqualTo(501);
+    assertThat(within.status()).as("no solid model").isEqualTo(422);
   }
 
   @Test

@@ -80,7 +80,8 @@ class MovesTest {
     Locator line = page.locator(".try-line");
     assertThat(line).containsText("cycle " + Seen.cycle(expected) + " s");
     assertThat(line)
-        .containsText(broken > 0 ? "breaks " + broken + " rule" : "keeps every rule that held");
+        .containsText(
+            broken > 0 ? "breaks rules in " + broken + " place" : "keeps every rule that held");
     assertThat(page.locator(".head-figures .big").first()).hasText(Seen.cycle(expected));
     assertThat(block(page, first.operationId())).isFocused();
     assertThat(window.layout()).isEqualTo(before);

@@ -131,7 +131,7 @@ class LayoutLeaf extends PageElement {
 
   spoken(words) {
     const breaches = newBreaches(this.answer, this.tried);
-    return `${words}: ${effect(this.answer, this.tried)}${breaches.length ? `; breaks ${counted(breaches.length, 'rule', 'rules')}, listed above the wall` : '; keeps every rule that held'}. Keep it, or Escape to put it back.`;
+    return `${words}: ${effect(this.answer, this.tried)}${breaches.length ? `; breaks rules in ${counted(breaches.length, 'place', 'places')}, listed above the wall` : '; keeps every rule that held'}. Keep it, or Escape to put it back.`;
   }
 
   put({operationId, slideId, startS, isDropped}) {
@@ -263,7 +263,7 @@ class LayoutLeaf extends PageElement {
     return html`<section class="try-line ${breaches.length ? 'is-wrong' : ''}" aria-label="What the moves would do">
       <div class="try-words"><b>${counted(this.moves.length || 1, 'move', 'moves')} tried</b>
         <span class="figure">${tried ? effect(this.answer, tried) : 'asking …'}</span>
-        ${tried ? html`<span>${breaches.length ? html`<b class="wrong">breaks ${counted(breaches.length, 'rule', 'rules')}</b>` : 'keeps every rule that held'}</span>` : nothing}
+        ${tried ? html`<span>${breaches.length ? html`<b class="wrong">breaks rules in ${counted(breaches.length, 'place', 'places')}</b>` : 'keeps every rule that held'}</span>` : nothing}
         <span class="bar-space"></span>
         <button type="button" ?disabled=${this.isBusy} @click=${() => this.putBack()}>Put back</button>
         <button type="button" class="main" ?disabled=${this.isBusy || !tried || !this.moves.length} @click=${() => this.keep()}>Keep</button></div>

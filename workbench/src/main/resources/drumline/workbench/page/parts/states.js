@@ -27,12 +27,17 @@ export function drawing(svg) {
   return svg ? unsafeHTML(svg) : nothing;
 }
 
+/** What is wrong and what may help, each a sentence. */
+export function inWords({words, hint}) {
+  return hint ? `${words.replace(/[.;]?$/, '.')} ${hint}` : words;
+}
+
 /** Problems, each with what was found, what is allowed and where. */
 export function problemList(problems, {onGo} = {}) {
   return html`<ul class="problems">${problems.map(
     problem => html`<li class=${problem.severity === 'error' ? 'problem is-error' : 'problem'}>
       <span class="problem-kind">${problem.severity === 'error' ? 'Wrong' : 'Worth a look'}</span>
-      <span>${problem.words} ${problem.hint}
+      <span>${inWords(problem)}
       ${onGo && (problem.line || problem.elementId)
         ? html`<button type="button" class="plain problem-go" @click=${() => onGo(problem)}>${problem.elementId ? `Go to ${problem.elementId}` : `Line ${problem.line}`}</button>`
         : nothing}</span></li>`)}</ul>`;

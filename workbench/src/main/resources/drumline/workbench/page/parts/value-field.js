@@ -2,6 +2,7 @@
 import {html, nothing} from 'lit';
 import {live} from 'lit-html/directives/live.js';
 import {otherUnits, splitSize, withUnit} from '../print/quantity.js';
+import {inWords} from './states.js';
 
 let count = 0;
 const ids = new WeakMap();
@@ -28,7 +29,7 @@ export function valueField(holder, spec, options) {
     <div class="value-row">${spec.choices ? choice(id, spec, options) : spec.type === 'size' ? size(id, spec, options) : plain(id, spec, options)}
     ${remove ? html`<button type="button" class="plain value-remove" aria-label="Take ${label} out" title="Take out" @click=${remove}>×</button>` : nothing}</div>
     ${note(options)}
-    ${problems.map(problem => html`<p class="value-problem ${problem.severity === 'error' ? 'wrong' : ''}" id="${id}-problem">${problem.words} ${problem.hint}</p>`)}
+    ${problems.map(problem => html`<p class="value-problem ${problem.severity === 'error' ? 'wrong' : ''}" id="${id}-problem">${inWords(problem)}</p>`)}
   </div>`;
 }
 

@@ -5,6 +5,7 @@ import {PageElement} from '../parts/element.js';
 import {valueField} from '../parts/value-field.js';
 import {OFFERED, PLACES, elementFields, featureKinds, label, offered} from './fields.js';
 import {additionOf, renameEdits} from './new-elements.js';
+import {inWords} from '../parts/states.js';
 
 const RELATIONS = ['runout', 'coaxiality', 'perpendicularity'];
 
@@ -120,7 +121,7 @@ class ElementTable extends PageElement {
 
   ownProblems(element) {
     const own = element.problems.map(at => this.print.problems[at]).filter(problem => !Object.keys(element.fields).includes(problem.path?.at(-1)));
-    return own.map(problem => html`<p class="value-problem ${problem.severity === 'error' ? 'wrong' : ''}">${problem.words} ${problem.hint}</p>`);
+    return own.map(problem => html`<p class="value-problem ${problem.severity === 'error' ? 'wrong' : ''}">${inWords(problem)}</p>`);
   }
 
   value(element, spec) {
